@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Safe file output. */
+package muralbench.base.file;

@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Laying patterns. */
+package muralbench.setout.bond;

@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Cut pieces grouped by shape. */
+package muralbench.setout.cut;
