@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.setout;
+
+import java.util.List;
+import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Vec;
+
+/**
+ * The set-out of one panel.
+ *
+ * @param spec what was asked for
+ * @param origin lower left corner of the tile face the pattern starts from, chosen or given, in the wall plane
+ * @param area area of the panel less its openings, mm², exact
+ * @param tiled the edges of the region that is tiled (the outline and the openings after the edge gap): outer edges
+ *     counter-clockwise, holes clockwise
+ * @param pieces the pieces, course by course from the bottom, each course from the left
+ */
+public record PanelSetOut(PanelSpec spec, Vec origin, double area, List<Contour> tiled, List<Piece> pieces) {
+  public PanelSetOut {
+    tiled = List.copyOf(tiled);
+    pieces = List.copyOf(pieces);
+  }
+
+  /** How many pieces are whole tiles. */
+  public int whole() {
+    return (int) pieces.stream().filter(piece -> piece.kind() == PieceKind.WHOLE).count();
+  }
+
+  /** How many pieces are cut. */
+  public int cut() {
+    return pieces.size() - whole();
+  }
+
+  /**
+   * How many tiles the pieces come from: every cell of the bond that leaves at least one piece takes one tile. Spares are
+   * not counted.
+   */
+  public int tilesToOrder() {
+    return (int) pieces.stream().map(Piece::cell).distinct().count();
+  }
+
+  /** The number of courses. */
+  public int courses() {
+    return pieces.stream().mapToInt(Piece::course).max().orElse(0);
+  }
+}

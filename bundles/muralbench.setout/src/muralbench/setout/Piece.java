@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.setout;
+
+import java.util.List;
+import muralbench.setout.bond.Cell;
+import muralbench.setout.geometry.Box;
+import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Motion;
+
+/**
+ * One piece of tile in its place on the wall.
+ *
+ * @param key its key, unique in the mural, such as {@code A-03-12}
+ * @param course course, counted from 1 at the bottom of the panel
+ * @param position position in the course, counted from 1 at the left
+ * @param kind how it was made from its tile
+ * @param tile id of the tile kind
+ * @param area of the face that is left, mm², exact also for curved edges
+ * @param outline its edge in the wall plane, counter-clockwise
+ * @param holes holes inside, each clockwise; mostly none
+ * @param cell the cell of the bond it comes from, in the bond's own coordinates
+ * @param placed the movement that takes the bond's coordinates to the wall plane; its inverse shows the piece as it lies
+ *     on its tile
+ */
+public record Piece(String key, int course, int position, PieceKind kind, String tile, double area, Contour outline,
+    List<Contour> holes, Cell cell, Motion placed) {
+  public Piece {
+    holes = List.copyOf(holes);
+  }
+
+  /** The smallest upright rectangle around the piece on the wall. */
+  public Box box() {
+    return outline.box();
+  }
+
+  /** The whole face of its tile, in the wall plane. */
+  public Contour face() {
+    return cell.face().moved(placed);
+  }
+}

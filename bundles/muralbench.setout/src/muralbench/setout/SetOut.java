@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.setout;
+
+import muralbench.base.InputException;
+import muralbench.base.Progress;
+import muralbench.setout.bond.BondRegistry;
+
+/** Sets out murals and panels: from outline, bond and origin to keyed pieces. */
+public final class SetOut {
+  /** The largest distance between a curve and the chords that stand for it while pieces are cut, mm. */
+  public static final double CHORD_ERROR = 0.001;
+
+  /** Remains below this area are arithmetic dust and dropped, mm². */
+  public static final double DUST_AREA = 0.01;
+
+  private SetOut() {}
+
+  /**
+   * Sets out all panels.
+   *
+   * @throws InputException naming the panel or opening if something cannot be set out: a self-crossing outline, an opening
+   *     outside its panel, a tile larger than the panel, nothing left after the openings, an unknown bond
+   */
+  public static MuralSetOut mural(MuralSpec mural, BondRegistry bonds, Progress progress) throws InputException {
+    throw new UnsupportedOperationException();
+  }
+
+  /** Sets out one panel; see {@link #mural}. */
+  public static PanelSetOut panel(PanelSpec panel, BondRegistry bonds, Progress progress) throws InputException {
+    throw new UnsupportedOperationException();
+  }
+}

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.setout.bond;
+
+import java.util.List;
+import muralbench.base.InputException;
+
+/**
+ * A laying pattern, such as a grid or a running bond. Implementations are stateless and may be called from any thread.
+ * Other plug-ins add their own through the extension point {@code muralbench.extensions.bonds}.
+ */
+public interface Bond {
+  /** Identifier, lower case with hyphens; what briefs and files call the pattern. */
+  String kind();
+
+  /** Name for people. */
+  String label();
+
+  /** The names of the settings the pattern understands besides the offset; others are refused. */
+  default List<String> settingNames() {
+    return List.of();
+  }
+
+  /**
+   * Lays the pattern over the whole plane. The pattern's coordinates have (0, 0) at the lower left corner of one face,
+   * x along the courses and y across them; turning and placing on the wall is not the bond's business.
+   *
+   * @throws InputException naming the setting if a parameter cannot be used
+   */
+  Pattern lay(BondRequest request) throws InputException;
+}
