@@ -3,18 +3,39 @@ package muralbench.base.file;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+import java.util.regex.Pattern;
+import muralbench.base.Messages;
 
 /**
- * A folder that receives several files together: they are written beside it first and moved in by {@link #commit}. Closed
- * without a commit, nothing is left. Files already in the folder under other names stay as they are.
+ * A folder that receives several files together: they are written beside it first and moved in by {@link #commit}.
+ * Closed without a commit, nothing is left. Files already in the folder under other names stay as they are; files of the same
+ * name are replaced one by one, each atomically, and are brought back should a later one fail.
  */
 public final class OutputFolder implements AutoCloseable {
-  private final Path target;
+  private static final Messages MESSAGES = Messages.of(OutputFolder.class);
 
-  private OutputFolder(Path target) {
+  /** What no file name on any of the three systems may hold; the slash parts folders. */
+  private static final Pattern UNFIT = Pattern.compile("[\\\\:*?\"<>|\\p{Cntrl}]");
+
+  private final Path target;
+  private final Path staging;
+  private final Map<String, StagedFile> files = new LinkedHashMap<>();
+  private boolean committed;
+
+  private OutputFolder(Path target, Path staging) {
     this.target = target;
+    this.staging = staging;
   }
 
   /**
@@ -23,7 +44,20 @@ public final class OutputFolder implements AutoCloseable {
    * @throws IOException if {@code target} is a file or cannot be written to
    */
   public static OutputFolder open(Path target) throws IOException {
-    return new OutputFolder(target);
+    Path folder = target.toAbsolutePath().normalize();
+    Path there = folder;
+    while (!Files.exists(there)) {
+      there = there.getParent();
+    }
+    if (!Files.isDirectory(there)) {
+      throw new NotDirectoryException(MESSAGES.text("folder.isFile", "folder", there));
+    }
+    if (!Files.isWritable(there)) {
+      throw new AccessDeniedException(MESSAGES.text("folder.readOnly", "folder", there));
+    }
+    // Inside what is there already: the one place sure to be on the same disk, so that moving in is a rename.
+    Path staging = Files.createDirectory(there.resolve(".muralbench-" + UUID.randomUUID() + ".tmp"));
+    return new OutputFolder(folder, staging);
   }
 
   /** The folder the files go to. */
@@ -32,21 +66,87 @@ public final class OutputFolder implements AutoCloseable {
   }
 
   /**
-   * A stream for a new file.
+   * A stream for a new file. It is buffered; one left open is closed by {@link #commit}.
    *
    * @param name file name, or a relative path with {@code /}; stays inside the folder
-   * @throws IllegalArgumentException if the name leads outside the folder or was used before
+   * @throws IllegalArgumentException if the name leads outside the folder, was used before (letters of either case are
+   *     the same) or holds a character that some system forbids
    */
   public OutputStream create(String name) throws IOException {
-    throw new UnsupportedOperationException();
+    refuseAfterCommit();
+    refuseUnfit(name);
+    String key = name.toLowerCase(Locale.ROOT);
+    if (files.containsKey(key)) {
+      throw new IllegalArgumentException("used before: " + name);
+    }
+    Path staged = staging.resolve("new").resolve(name);
+    Files.createDirectories(staged.getParent());
+    StagedFile file = StagedFile.create(staged, target.resolve(name));
+    files.put(key, file);
+    return file;
   }
 
-  /** Moves all files into place and returns them in order of creation. */
+  /**
+   * Moves all files into place and returns them in order of creation. If one cannot be moved, those moved before are
+   * taken back.
+   *
+   * @throws IOException if the files cannot be completed or moved; the folder is then as it was
+   */
   public List<Path> commit() throws IOException {
-    throw new UnsupportedOperationException();
+    refuseAfterCommit();
+    for (StagedFile file : files.values()) {
+      file.close();
+    }
+    for (StagedFile file : files.values()) {
+      if (Files.isDirectory(file.target())) {
+        throw new FileSystemException(MESSAGES.text("folder.nameTaken", "file", file.target()));
+      }
+    }
+    try (Placement placement = new Placement(Files.createDirectories(staging.resolve("old")))) {
+      placement.makeFolder(target);
+      for (StagedFile file : files.values()) {
+        placement.place(file);
+      }
+      placement.keep();
+    }
+    committed = true;
+    return files.values().stream().map(StagedFile::target).toList();
   }
 
   /** Removes what was not committed. */
   @Override
-  public void close() throws IOException {}
+  public void close() throws IOException {
+    for (StagedFile file : files.values()) {
+      file.abandon();
+    }
+    removeTree(staging);
+  }
+
+  private void refuseAfterCommit() {
+    if (committed) {
+      throw new IllegalStateException("already committed");
+    }
+  }
+
+  private static void refuseUnfit(String name) {
+    boolean unfit = UNFIT.matcher(name).find();
+    for (String part : name.split("/", -1)) {
+      unfit |= part.isBlank() || part.equals(".") || part.equals("..");
+    }
+    if (unfit) {
+      throw new IllegalArgumentException("not a name inside the folder: " + name);
+    }
+  }
+
+  private static void removeTree(Path folder) throws IOException {
+    List<Path> all = new ArrayList<>();
+    if (Files.exists(folder)) {
+      try (var walk = Files.walk(folder)) {
+        walk.forEach(all::add);
+      }
+    }
+    for (int i = all.size() - 1; i >= 0; i--) {
+      Files.deleteIfExists(all.get(i));
+    }
+  }
 }

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.base;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+
+class InputExceptionTest {
+  @Test
+  void messageJoinsPlaceProblemAndRemedy() {
+    assertEquals("/title: the title is missing. Give the mural a title.",
+        new InputException("/title", "the title is missing", "Give the mural a title.").getMessage());
+  }
+
+  @Test
+  void noPlaceLeavesNoColon() {
+    assertEquals("this is no brief. Choose a brief.",
+        new InputException("", "this is no brief", "Choose a brief.").getMessage());
+  }
+}
