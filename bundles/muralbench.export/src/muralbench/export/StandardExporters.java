@@ -2,12 +2,16 @@
 package muralbench.export;
 
 import java.util.List;
+import muralbench.export.internal.pieces.PiecesExporter;
+import muralbench.export.internal.svg.SvgExporter;
 
 /** The exporters that come with the program. */
 final class StandardExporters {
   private StandardExporters() {}
 
   static List<Exporter> all() {
-    return List.of();
+    return List.of(
+        new SvgExporter(),
+        new PiecesExporter());
   }
 }

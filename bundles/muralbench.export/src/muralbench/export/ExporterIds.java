@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.export;
+
+/** The ids of the exporters that come with the program; never translated, kept from release to release. */
+public final class ExporterIds {
+  /** Key sheets for the installer, PDF. */
+  public static final String KEY_SHEETS = "key-sheets";
+
+  /**
+   * The cutting list for the tile cutter: {@code cutting-list.pdf}, {@code cutting-list.csv}, {@code cutting-list.xlsx}
+   * and, with every piece, {@code pieces.csv}. One exporter, since the four belong together and share their numbering.
+   */
+  public static final String CUTTING_LIST = "cutting-list";
+
+  /** One drawing for each panel, {@code panel-ID.svg}. */
+  public static final String SVG = "svg";
+
+  /** The pieces for other programs, {@code pieces.json}. */
+  public static final String PIECES = "pieces";
+
+  private ExporterIds() {}
+}
