@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.editor.internal;
+
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicBoolean;
+import muralbench.base.CancelledException;
+import muralbench.base.InputException;
+import muralbench.base.Messages;
+import muralbench.base.Progress;
+import muralbench.setout.PanelSetOut;
+import muralbench.setout.PanelSpec;
+import muralbench.setout.SetOut;
+import muralbench.setout.TileSpec;
+import muralbench.setout.bond.BondRegistry;
+import muralbench.setout.geometry.Box;
+
+/** The set-out of one panel for one specification: waiting, done or failed. */
+final class PanelTask {
+  /** Up to about this many tiles a set-out is quick enough to be made while the person drags. */
+  static final int QUICK_TILES = 1500;
+
+  private static final Messages TEXTS = Messages.of(PanelTask.class);
+
+  private final PanelSpec spec;
+  private final AtomicBoolean cancelled = new AtomicBoolean();
+  private PanelSetOut result;
+  private InputException problem;
+
+  private PanelTask(PanelSpec spec, InputException problem) {
+    this.spec = spec;
+    this.problem = problem;
+  }
+
+  static PanelTask of(PanelSpec spec) {
+    return new PanelTask(spec, null);
+  }
+
+  static PanelTask failed(InputException problem) {
+    return new PanelTask(null, problem);
+  }
+
+  /** A failure of our own, told as a problem of the panel so that the rest of the mural stays workable. */
+  static InputException fault(String place, RuntimeException fault) {
+    return new InputException(place == null ? "" : place, TEXTS.text("fault.problem", "fault", fault.toString()),
+        TEXTS.text("fault.remedy"), fault);
+  }
+
+  /** Whether the tiles of the panel are few enough for a set-out at once. */
+  static boolean quick(PanelSpec spec) {
+    Box box = spec.outline().box();
+    TileSpec tile = spec.tile();
+    double module = (tile.width() + spec.joint()) * (tile.height() + spec.joint());
+    return box.width() * box.height() <= module * QUICK_TILES;
+  }
+
+  boolean sameSpec(PanelTask other) {
+    return spec != null && spec.equals(other.spec);
+  }
+
+  boolean pending() {
+    return result == null && problem == null;
+  }
+
+  Optional<PanelSetOut> result() {
+    return Optional.ofNullable(result);
+  }
+
+  Optional<InputException> problem() {
+    return Optional.ofNullable(problem);
+  }
+
+  void start(BondRegistry bonds, Executor worker, Executor owner, Runnable arrived) {
+    if (!pending()) {
+      return;
+    }
+    if (quick(spec)) {
+      compute(bonds).run();
+    } else {
+      worker.execute(() -> {
+        Runnable bringBack = compute(bonds);
+        if (!cancelled.get()) {
+          owner.execute(() -> {
+            bringBack.run();
+            arrived.run();
+          });
+        }
+      });
+    }
+  }
+
+  private Runnable compute(BondRegistry bonds) {
+    try {
+      PanelSetOut made = SetOut.panel(spec, bonds, stopWhenCancelled());
+      return () -> result = made;
+    } catch (InputException e) {
+      return () -> problem = e;
+    } catch (CancelledException e) {
+      return () -> { };
+    } catch (RuntimeException e) {
+      return () -> problem = fault(spec.id(), e);
+    }
+  }
+
+  void cancel() {
+    cancelled.set(true);
+  }
+
+  private Progress stopWhenCancelled() {
+    return new Progress() {
+      @Override
+      public void begin(String task, int steps) {}
+
+      @Override
+      public void step(int steps) {
+        if (cancelled.get()) {
+          throw new CancelledException();
+        }
+      }
+    };
+  }
+}
