@@ -21,7 +21,9 @@ public record Contour(List<Segment> segments) {
 
   /** An upright rectangle, counter-clockwise from its lower left corner. */
   public static Contour rectangle(double x, double y, double width, double height) {
-    return polygon(List.of(new Vec(x, y), new Vec(x + width, y), new Vec(x + width, y + height), new Vec(x, y + height)));
+    double right = x + width;
+    double top = y + height;
+    return polygon(List.of(new Vec(x, y), new Vec(right, y), new Vec(right, top), new Vec(x, top)));
   }
 
   /** A polygon with the given corners, the first not repeated at the end. */
@@ -41,10 +43,10 @@ public record Contour(List<Segment> segments) {
   /** The area enclosed, mm², positive when the contour runs counter-clockwise; exact for lines, arcs and curves. */
   public double signedArea() {
     // Taken about a point of the contour, or far-off walls would lose digits.
-    Vec near = segments.get(0).start();
+    Motion near = Motion.shift(segments.get(0).start().times(-1));
     double area = 0;
     for (Segment segment : segments) {
-      area += segment.sweptArea() - near.cross(segment.end().minus(segment.start())) / 2;
+      area += segment.moved(near).sweptArea();
     }
     return area;
   }

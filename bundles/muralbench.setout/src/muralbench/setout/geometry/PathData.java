@@ -17,19 +17,19 @@ public final class PathData {
   private PathData() {}
 
   /**
-   * Reads path data; every subpath becomes a closed contour, joined by a straight line where it was left open. Arcs follow
-   * the implementation notes of SVG 1.1 (F.6): out-of-range radii are scaled up, a zero radius gives a line. As y is up,
-   * a sweep flag of 1 runs counter-clockwise.
+   * Reads path data; every subpath becomes a closed contour, joined by a straight line where it was left open.
+   * Arcs follow the implementation notes of SVG 1.1 (F.6): out-of-range radii are scaled up, a zero radius gives a
+   * line. As y is up, a sweep flag of 1 runs counter-clockwise. What has no length is left out.
    *
    * @return at least one contour
    * @throws PathDataException if the text does not follow the grammar
    */
   public static List<Contour> parse(String data) throws PathDataException {
-    throw new UnsupportedOperationException();
+    return new PathReader(data).read();
   }
 
   /** The contour as path data, numbers exact, arcs as arcs; y up. */
   public static String print(Contour contour) {
-    throw new UnsupportedOperationException();
+    return PathPrinter.print(contour);
   }
 }
