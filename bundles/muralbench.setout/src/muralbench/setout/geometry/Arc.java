@@ -92,7 +92,8 @@ public record Arc(Vec centre, double rx, double ry, double tilt, double from, do
   @Override
   public List<Vec> flatten(double chordError) {
     double radius = Math.max(rx, ry);
-    double step = 2 * Math.acos(Math.max(0, 1 - chordError / radius));
+    // At most a quarter turn each, or a coarse chord error would flatten a circle to nothing.
+    double step = Math.min(Math.PI / 2, 2 * Math.acos(Math.max(0, 1 - chordError / radius)));
     int pieces = Math.max(1, (int) Math.ceil(Math.abs(sweep) / step));
     List<Vec> points = new ArrayList<>(pieces);
     for (int i = 1; i < pieces; i++) {

@@ -18,7 +18,8 @@ public record Cubic(Vec start, Vec c1, Vec c2, Vec end) implements Segment {
       return end;
     }
     double s = 1 - t;
-    return start.times(s * s * s).plus(c1.times(3 * s * s * t)).plus(c2.times(3 * s * t * t)).plus(end.times(t * t * t));
+    Vec first = start.times(s * s * s).plus(c1.times(3 * s * s * t));
+    return first.plus(c2.times(3 * s * t * t)).plus(end.times(t * t * t));
   }
 
   /** The derivative by t at {@code t}, mm. */
@@ -50,6 +51,7 @@ public record Cubic(Vec start, Vec c1, Vec c2, Vec end) implements Segment {
     return box;
   }
 
+  /** Where between 0 and 1 the derivative a t² + b t + c is 0, solved so that neither root loses digits and a may be 0. */
   private static double[] extremes(double p0, double p1, double p2, double p3) {
     double a = p3 - 3 * p2 + 3 * p1 - p0;
     double b = 2 * (p2 - 2 * p1 + p0);

@@ -2,8 +2,8 @@
 package muralbench.setout.geometry;
 
 /**
- * A movement of the plane that keeps every shape: a turn about (0, 0) followed by a shift. Never a mirror image, since a
- * glazed face cannot be turned over.
+ * A movement of the plane that keeps every shape: a turn about (0, 0) followed by a shift. Never a mirror image, since
+ * a glazed face cannot be turned over.
  *
  * @param turn angle of the turn, radians counter-clockwise
  * @param cos cosine of the turn
