@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.setout;
 
+import java.util.ArrayList;
+import java.util.List;
 import muralbench.base.InputException;
 import muralbench.base.Progress;
+import muralbench.base.length.LengthUnit;
 import muralbench.setout.bond.BondRegistry;
+import muralbench.setout.internal.PanelEngine;
 
 /** Sets out murals and panels: from outline, bond and origin to keyed pieces. */
 public final class SetOut {
@@ -22,11 +26,15 @@ public final class SetOut {
    *     outside its panel, a tile larger than the panel, nothing left after the openings, an unknown bond
    */
   public static MuralSetOut mural(MuralSpec mural, BondRegistry bonds, Progress progress) throws InputException {
-    throw new UnsupportedOperationException();
+    List<PanelSetOut> panels = new ArrayList<>(mural.panels().size());
+    for (PanelSpec panel : mural.panels()) {
+      panels.add(PanelEngine.setOut(panel, bonds, mural.units(), progress));
+    }
+    return new MuralSetOut(mural, panels);
   }
 
-  /** Sets out one panel; see {@link #mural}. */
+  /** Sets out one panel; see {@link #mural}. Errors give lengths in millimetres. */
   public static PanelSetOut panel(PanelSpec panel, BondRegistry bonds, Progress progress) throws InputException {
-    throw new UnsupportedOperationException();
+    return PanelEngine.setOut(panel, bonds, LengthUnit.MILLIMETRE, progress);
   }
 }

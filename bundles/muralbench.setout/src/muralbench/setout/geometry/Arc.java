@@ -51,6 +51,16 @@ public record Arc(Vec centre, double rx, double ry, double tilt, double from, do
   }
 
   @Override
+  public Vec tangent(double t) {
+    double a = from + sweep * t;
+    double u = -rx * Math.sin(a) * sweep;
+    double v = ry * Math.cos(a) * sweep;
+    double cos = Math.cos(tilt);
+    double sin = Math.sin(tilt);
+    return new Vec(cos * u - sin * v, sin * u + cos * v);
+  }
+
+  @Override
   public double length() {
     if (circular()) {
       return rx * Math.abs(sweep);

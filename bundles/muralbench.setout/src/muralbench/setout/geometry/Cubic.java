@@ -22,21 +22,21 @@ public record Cubic(Vec start, Vec c1, Vec c2, Vec end) implements Segment {
     return first.plus(c2.times(3 * s * t * t)).plus(end.times(t * t * t));
   }
 
-  /** The derivative by t at {@code t}, mm. */
-  public Vec speed(double t) {
+  @Override
+  public Vec tangent(double t) {
     double s = 1 - t;
     return c1.minus(start).times(3 * s * s).plus(c2.minus(c1).times(6 * s * t)).plus(end.minus(c2).times(3 * t * t));
   }
 
   @Override
   public double length() {
-    return Quadrature.integrate(t -> speed(t).length());
+    return Quadrature.integrate(t -> tangent(t).length());
   }
 
   @Override
   public double sweptArea() {
     // The integrand has degree 5, for which three Gauss points are exact.
-    return Quadrature.gauss3(t -> at(t).cross(speed(t))) / 2;
+    return Quadrature.gauss3(t -> at(t).cross(tangent(t))) / 2;
   }
 
   @Override
@@ -92,7 +92,7 @@ public record Cubic(Vec start, Vec c1, Vec c2, Vec end) implements Segment {
     Vec a = at(from);
     Vec b = at(to);
     double third = (to - from) / 3;
-    return new Cubic(a, a.plus(speed(from).times(third)), b.minus(speed(to).times(third)), b);
+    return new Cubic(a, a.plus(tangent(from).times(third)), b.minus(tangent(to).times(third)), b);
   }
 
   @Override

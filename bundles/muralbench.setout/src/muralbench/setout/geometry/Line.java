@@ -11,6 +11,11 @@ public record Line(Vec start, Vec end) implements Segment {
   }
 
   @Override
+  public Vec tangent(double t) {
+    return end.minus(start);
+  }
+
+  @Override
   public double length() {
     return start.distance(end);
   }

@@ -18,6 +18,9 @@ public sealed interface Segment permits Line, Arc, Cubic {
   /** The point at {@code t}, 0 to 1. */
   Vec at(double t);
 
+  /** The derivative by {@code t} at {@code t}, mm: the direction of travel. */
+  Vec tangent(double t);
+
   /** Length along the segment, mm. */
   double length();
 

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.setout.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import muralbench.setout.PieceKind;
+import muralbench.setout.SetOut;
+import muralbench.setout.bond.Cell;
+import muralbench.setout.geometry.Box;
+import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Motion;
+import muralbench.setout.geometry.Segment;
+import muralbench.setout.geometry.Vec;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+
+/** Cuts the cells of a bond with the edges of a region. */
+final class CellCutter {
+  /** A corner points inwards if the sine of its bend is below minus this. */
+  private static final double REFLEX = 1e-6;
+
+  private final CurveRestorer curves;
+  private final Motion placed;
+  private final LocalRegion local;
+  private final EdgeGrid edges;
+
+  /**
+   * A cutter.
+   *
+   * @param placed from the bond's coordinates to the wall plane
+   * @param reach the largest side of a cell's box in the wall plane, mm
+   */
+  CellCutter(TiledRegion region, Motion placed, double reach) {
+    this.curves = region.curves();
+    this.placed = placed;
+    local = new LocalRegion(region.geometry(), reach);
+    edges = new EdgeGrid(region.geometry(), reach / 2);
+  }
+
+  /** What is left of the cell, or null if nothing is. */
+  CutCell cut(Cell cell) {
+    Contour face = cell.face().moved(placed);
+    Envelope box = envelope(face);
+    if (!edges.meets(box)) {
+      return local.holds(EdgeGrid.middle(box)) ? new CutCell(cell, List.of(whole(face))) : null;
+    }
+    Polygon polygon = Rings.polygon(face, SetOut.CHORD_ERROR);
+    Geometry around = local.around(box);
+    List<CutCell.Part> parts = new ArrayList<>();
+    if (!around.isEmpty()) {
+      for (Polygon part : Rings.polygons(TiledRegion.overlay(around, polygon, OverlayNG.INTERSECTION))) {
+        if (part.getArea() > SetOut.DUST_AREA) {
+          parts.add(part(part, face, polygon.getArea()));
+        }
+      }
+    }
+    return parts.isEmpty() ? null : new CutCell(cell, parts);
+  }
+
+  private static Envelope envelope(Contour face) {
+    if (!face.straight()) {
+      Box around = face.box();
+      return new Envelope(around.minX(), around.maxX(), around.minY(), around.maxY());
+    }
+    Envelope box = new Envelope();
+    for (Segment side : face.segments()) {
+      box.expandToInclude(side.start().x(), side.start().y());
+    }
+    return box;
+  }
+
+  private static CutCell.Part whole(Contour face) {
+    return new CutCell.Part(PieceKind.WHOLE, face.area(), face, List.of());
+  }
+
+  private CutCell.Part part(Polygon part, Contour face, double faceArea) {
+    if (part.getNumInteriorRing() == 0 && faceArea - part.getArea() <= SetOut.DUST_AREA) {
+      return whole(face);
+    }
+    Contour outline = curves.restore(part.getExteriorRing().getCoordinates());
+    double area = outline.area();
+    List<Contour> holes = new ArrayList<>();
+    for (int i = 0; i < part.getNumInteriorRing(); i++) {
+      Contour hole = curves.restore(part.getInteriorRingN(i).getCoordinates());
+      if (hole.area() > SetOut.DUST_AREA) {
+        holes.add(hole.reversed());
+        area -= hole.area();
+      }
+    }
+    return new CutCell.Part(kind(outline, holes, face), area, outline, holes);
+  }
+
+  private static PieceKind kind(Contour outline, List<Contour> holes, Contour face) {
+    if (!holes.isEmpty()) {
+      return PieceKind.PIERCED;
+    }
+    if (!outline.straight() && face.straight()) {
+      return PieceKind.CURVED;
+    }
+    List<Segment> sides = outline.segments();
+    for (int i = 0; i < sides.size(); i++) {
+      Vec in = sides.get(i).tangent(1);
+      Vec out = sides.get((i + 1) % sides.size()).tangent(0);
+      if (in.cross(out) < -REFLEX * in.length() * out.length()) {
+        return PieceKind.NOTCHED;
+      }
+    }
+    return PieceKind.TRIMMED;
+  }
+}

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.setout.internal;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+import muralbench.setout.KeyScheme;
+import muralbench.setout.PanelSpec;
+import muralbench.setout.Piece;
+import muralbench.setout.geometry.Motion;
+
+/**
+ * Numbers courses from the bottom and positions from the left, as they stand on the wall whichever way the bond is turned,
+ * and names the pieces. Only courses and cells that leave a piece are counted.
+ */
+final class PieceNaming {
+  /** Directions this close to level or plumb are taken as level or plumb. */
+  private static final double LEVEL = 1e-9;
+
+  private final PanelSpec panel;
+  private final Motion placed;
+  private final KeyScheme scheme = KeyScheme.coursePosition();
+
+  PieceNaming(PanelSpec panel, Motion placed) {
+    this.panel = panel;
+    this.placed = placed;
+  }
+
+  List<Piece> named(List<CutCell> cells) {
+    Collection<List<CutCell>> courses = courses(cells);
+    int most = courses.stream().mapToInt(List::size).max().orElse(0);
+    List<Piece> pieces = new ArrayList<>(cells.size());
+    int course = 0;
+    for (List<CutCell> row : courses) {
+      course++;
+      for (int position = 1; position <= row.size(); position++) {
+        CutCell cell = row.get(position - 1);
+        List<CutCell.Part> parts = fromLeft(cell.parts());
+        for (int part = 0; part < parts.size(); part++) {
+          String key = scheme.key(panel.id(), course, courses.size(), position, most, part);
+          CutCell.Part cut = parts.get(part);
+          pieces.add(new Piece(key, course, position, cut.kind(), panel.tile().id(), cut.area(), cut.outline(),
+              cut.holes(), cell.cell(), placed));
+        }
+      }
+    }
+    return pieces;
+  }
+
+  private Collection<List<CutCell>> courses(List<CutCell> cells) {
+    int up = upOrRight(-placed.sin(), placed.cos()) ? 1 : -1;
+    int right = rightOrUp(placed.cos(), placed.sin()) ? 1 : -1;
+    TreeMap<Integer, List<CutCell>> courses = new TreeMap<>();
+    for (CutCell cell : cells) {
+      courses.computeIfAbsent(up * cell.cell().course(), course -> new ArrayList<>()).add(cell);
+    }
+    courses.values().forEach(row -> row.sort(Comparator.comparingInt(cell -> right * cell.cell().position())));
+    return courses.values();
+  }
+
+  private static boolean upOrRight(double x, double y) {
+    return Math.abs(y) > LEVEL ? y > 0 : x > 0;
+  }
+
+  private static boolean rightOrUp(double x, double y) {
+    return Math.abs(x) > LEVEL ? x > 0 : y > 0;
+  }
+
+  private static List<CutCell.Part> fromLeft(List<CutCell.Part> parts) {
+    if (parts.size() == 1) {
+      return parts;
+    }
+    List<CutCell.Part> sorted = new ArrayList<>(parts);
+    sorted.sort(Comparator.comparingDouble((CutCell.Part part) -> part.outline().box().minX())
+        .thenComparingDouble(part -> part.outline().box().minY()));
+    return sorted;
+  }
+}

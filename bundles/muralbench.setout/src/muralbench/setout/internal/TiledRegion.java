@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.setout.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import muralbench.base.InputException;
+import muralbench.base.Messages;
+import muralbench.base.length.LengthText;
+import muralbench.base.length.LengthUnit;
+import muralbench.setout.OpeningSpec;
+import muralbench.setout.PanelSpec;
+import muralbench.setout.SetOut;
+import muralbench.setout.geometry.Arc;
+import muralbench.setout.geometry.Box;
+import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Motion;
+import muralbench.setout.geometry.Segment;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.valid.IsValidOp;
+import org.locationtech.jts.operation.valid.TopologyValidationError;
+
+/** The part of a panel that is tiled: inside its outline, outside its openings, less the edge gap. */
+final class TiledRegion {
+  private final Geometry geometry;
+  private final CurveRestorer curves;
+  private final double area;
+  private final List<Contour> edges;
+
+  private TiledRegion(Geometry geometry, CurveRestorer curves, double area, List<Contour> edges) {
+    this.geometry = geometry;
+    this.curves = curves;
+    this.area = area;
+    this.edges = edges;
+  }
+
+  /** The region as polygons with chords in the place of curves. */
+  Geometry geometry() {
+    return geometry;
+  }
+
+  /** Gives pieces cut from the region their curves back. */
+  CurveRestorer curves() {
+    return curves;
+  }
+
+  /** Area of the panel less its openings, before the edge gap, mm², exact. */
+  double area() {
+    return area;
+  }
+
+  /** The edges of the region: outer edges counter-clockwise, holes clockwise. */
+  List<Contour> edges() {
+    return edges;
+  }
+
+  /** The smallest upright rectangle around the region after a movement. */
+  Box box(Motion motion) {
+    return edges.stream().map(edge -> edge.moved(motion).box()).reduce(Box::and).orElseThrow();
+  }
+
+  /**
+   * The region of a panel.
+   *
+   * @throws InputException if the outline or an opening crosses itself, an opening reaches outside the panel, or nothing
+   *     is left
+   */
+  static TiledRegion of(PanelSpec panel, LengthUnit units) throws InputException {
+    Messages texts = Messages.of(TiledRegion.class);
+    Polygon outline = checked(panel.outline(), panel.id(), units, texts);
+    List<Contour> contours = new ArrayList<>(List.of(panel.outline()));
+    List<Polygon> openings = new ArrayList<>();
+    for (OpeningSpec opening : panel.openings()) {
+      Polygon hole = checked(opening.outline(), opening.id(), units, texts);
+      if (overlay(hole, outline, OverlayNG.DIFFERENCE).getArea() > SetOut.DUST_AREA) {
+        throw new InputException(opening.id(), texts.text("opening.outside", "panel", panel.id()),
+            texts.text("opening.outside.remedy"));
+      }
+      openings.add(hole);
+      contours.add(opening.outline());
+    }
+    Geometry region = outline;
+    if (!openings.isEmpty()) {
+      region = overlay(outline, UnaryUnionOp.union(openings), OverlayNG.DIFFERENCE);
+    }
+    CurveRestorer curves = CurveRestorer.of(contours, SetOut.CHORD_ERROR);
+    List<Contour> edges = edges(region, curves);
+    double area = edges.stream().mapToDouble(Contour::signedArea).sum();
+    if (panel.edgeGap() > 0) {
+      region = inset(region, panel.edgeGap());
+      curves = CurveRestorer.ofCircles(inset(contours, panel.edgeGap()), SetOut.CHORD_ERROR);
+      edges = edges(region, curves);
+    }
+    if (edges.isEmpty()) {
+      throw new InputException(panel.id(), texts.text("panel.empty"), texts.text("panel.empty.remedy"));
+    }
+    return new TiledRegion(region, curves, area, edges);
+  }
+
+  private static Polygon checked(Contour contour, String id, LengthUnit units, Messages texts) throws InputException {
+    Polygon polygon = Rings.polygon(contour, SetOut.CHORD_ERROR);
+    TopologyValidationError error = new IsValidOp(polygon).getValidationError();
+    if (error != null) {
+      Coordinate at = error.getCoordinate();
+      throw new InputException(id,
+          texts.text("outline.crosses", "x", LengthText.shown(at.x, units), "y", LengthText.shown(at.y, units)),
+          texts.text("outline.crosses.remedy"));
+    }
+    if (polygon.getArea() <= SetOut.DUST_AREA) {
+      throw new InputException(id, texts.text("outline.flat"), texts.text("outline.flat.remedy"));
+    }
+    return polygon;
+  }
+
+  static Geometry overlay(Geometry a, Geometry b, int operation) {
+    return OverlayNGRobust.overlay(a, b, operation);
+  }
+
+  private static List<Contour> edges(Geometry region, CurveRestorer curves) {
+    List<Contour> edges = new ArrayList<>();
+    for (Polygon polygon : Rings.polygons(region)) {
+      if (polygon.getArea() <= SetOut.DUST_AREA) {
+        continue;
+      }
+      edges.add(curves.restore(polygon.getExteriorRing().getCoordinates()));
+      for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+        edges.add(curves.restore(polygon.getInteriorRingN(i).getCoordinates()).reversed());
+      }
+    }
+    return edges;
+  }
+
+  private static Geometry inset(Geometry region, double gap) {
+    BufferParameters square = new BufferParameters(BufferParameters.DEFAULT_QUADRANT_SEGMENTS, BufferParameters.CAP_FLAT,
+        BufferParameters.JOIN_MITRE, BufferParameters.DEFAULT_MITRE_LIMIT);
+    square.setSimplifyFactor(0);
+    return BufferOp.bufferOp(region, -gap, square);
+  }
+
+  /** The circles that the circles among the edges become when the gap is taken off on either side. */
+  private static List<Arc> inset(List<Contour> contours, double gap) {
+    List<Arc> moved = new ArrayList<>();
+    for (Contour contour : contours) {
+      for (Segment segment : contour.segments()) {
+        if (segment instanceof Arc arc && arc.circular()) {
+          moved.add(Arc.circular(arc.centre(), arc.rx() + gap, 0, 2 * Math.PI));
+          if (arc.rx() > gap) {
+            moved.add(Arc.circular(arc.centre(), arc.rx() - gap, 0, 2 * Math.PI));
+          }
+        }
+      }
+    }
+    return moved;
+  }
+}
