@@ -19,8 +19,8 @@ import muralbench.base.Messages;
 
 /**
  * A folder that receives several files together: they are written beside it first and moved in by {@link #commit}.
- * Closed without a commit, nothing is left. Files already in the folder under other names stay as they are; files of the same
- * name are replaced one by one, each atomically, and are brought back should a later one fail.
+ * Closed without a commit, nothing is left. Files already in the folder under other names stay as they are; files of
+ * the same name are replaced one by one, each atomically, and are brought back should a later one fail.
  */
 public final class OutputFolder implements AutoCloseable {
   private static final Messages MESSAGES = Messages.of(OutputFolder.class);
