@@ -1,3 +1,3 @@
 // SPDX-License-Identifier: EPL-2.0
-/** Composition of the desktop. */
+/** Start, window and bars of the desktop. */
 package muralbench.app.internal;

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.app.internal;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the desktop is asked to show when it starts.
+ *
+ * @param demo whether to open the demonstration mural
+ * @param files murals and briefs to open, in order
+ */
+record StartArguments(boolean demo, List<Path> files) {
+  /** Nothing asked for. */
+  static final StartArguments NONE = new StartArguments(false, List.of());
+
+  private static final String DEMO = "--demo";
+
+  StartArguments {
+    files = List.copyOf(files);
+  }
+
+  /** Reads the program arguments; words that start with a dash and are not ours are meant for the platform. */
+  static StartArguments of(String[] words, Path folder) {
+    boolean demo = false;
+    List<Path> files = new ArrayList<>();
+    for (String word : words == null ? new String[0] : words) {
+      if (word.equals(DEMO)) {
+        demo = true;
+      } else if (!word.startsWith("-")) {
+        files.add(folder.resolve(word).toAbsolutePath().normalize());
+      }
+    }
+    return new StartArguments(demo, files);
+  }
+
+  boolean isEmpty() {
+    return !demo && files.isEmpty();
+  }
+}

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.app.internal.create;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import muralbench.base.Messages;
+import muralbench.base.length.LengthFormatException;
+import muralbench.base.length.LengthText;
+import muralbench.base.length.LengthUnit;
+import org.eclipse.jface.fieldassist.ControlDecoration;
+import org.eclipse.jface.fieldassist.FieldDecorationRegistry;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+/**
+ * A field for one length: its label, the text as a person types it, and beside it what was understood in the other unit.
+ * Takes three columns of a grid.
+ */
+final class LengthField {
+  private static final Messages TEXTS = Messages.of(LengthField.class);
+  private static final int WIDTH = 110;
+
+  private final String name;
+  private final boolean mayBeZero;
+  private final Text text;
+  private final Label understood;
+  private final ControlDecoration sign;
+  private LengthUnit unit = LengthUnit.INCH;
+  private boolean quiet;
+
+  LengthField(Composite parent, String label, boolean mayBeZero, Runnable changed) {
+    this.name = label;
+    this.mayBeZero = mayBeZero;
+    new Label(parent, SWT.NONE).setText(TEXTS.text("field.label", "name", label));
+    text = new Text(parent, SWT.BORDER | SWT.SINGLE);
+    GridDataFactory.fillDefaults().hint(WIDTH, SWT.DEFAULT).indent(8, 0).align(SWT.FILL, SWT.CENTER).applyTo(text);
+    understood = new Label(parent, SWT.NONE);
+    GridDataFactory.fillDefaults().grab(true, false).hint(150, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
+        .applyTo(understood);
+    sign = new ControlDecoration(text, SWT.LEFT | SWT.TOP);
+    sign.setImage(FieldDecorationRegistry.getDefault().getFieldDecoration(FieldDecorationRegistry.DEC_ERROR).getImage());
+    sign.hide();
+    text.addModifyListener(event -> {
+      refresh();
+      if (!quiet) {
+        changed.run();
+      }
+    });
+  }
+
+  /** Shows a length, exactly, without telling anyone. */
+  void show(double millimetres) {
+    quiet = true;
+    text.setText(LengthText.exact(millimetres, unit));
+    quiet = false;
+  }
+
+  /** Changes the unit; what the person typed stays the same length. */
+  void unit(LengthUnit next) {
+    OptionalDouble length = value();
+    unit = next;
+    length.ifPresent(this::show);
+    refresh();
+  }
+
+  /** The length in millimetres, if there is one that will do. */
+  OptionalDouble value() {
+    try {
+      double length = LengthText.parse(text.getText(), unit);
+      return fits(length) ? OptionalDouble.of(length) : OptionalDouble.empty();
+    } catch (LengthFormatException e) {
+      return OptionalDouble.empty();
+    }
+  }
+
+  /** What is wrong with the text, if anything. */
+  Optional<String> problem() {
+    try {
+      return fits(LengthText.parse(text.getText(), unit)) ? Optional.empty()
+          : Optional.of(TEXTS.text("field.mustBePositive", "name", name));
+    } catch (LengthFormatException e) {
+      return Optional.of(TEXTS.text("field.problem", "name", name, "problem", e.getMessage()));
+    }
+  }
+
+  private boolean fits(double length) {
+    return mayBeZero || length > 0;
+  }
+
+  void enabled(boolean enabled) {
+    text.setEnabled(enabled);
+  }
+
+  private void refresh() {
+    Optional<String> problem = problem();
+    problem.ifPresentOrElse(words -> {
+      sign.setDescriptionText(words);
+      sign.show();
+    }, sign::hide);
+    LengthUnit other = unit == LengthUnit.INCH ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+    OptionalDouble length = value();
+    understood.setText(length.isEmpty() ? ""
+        : TEXTS.text("field.understood", "length", LengthText.shown(length.getAsDouble(), other)));
+  }
+}

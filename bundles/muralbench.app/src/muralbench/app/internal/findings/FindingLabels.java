@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.app.internal.findings;
+
+import java.util.Locale;
+import muralbench.app.internal.Pictures;
+import muralbench.base.Finding;
+import muralbench.base.Grade;
+import muralbench.base.Messages;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.swt.graphics.Image;
+
+/** The cells of one column of the findings table; the whole text also comes as a tip. */
+final class FindingLabels extends ColumnLabelProvider {
+  /** The columns from left to right. */
+  enum Column {
+    GRADE(100), PLACE(80), MESSAGE(330), REMEDY(330), SOURCE(150), RULE(120);
+
+    private final int width;
+
+    Column(int width) {
+      this.width = width;
+    }
+
+    int width() {
+      return width;
+    }
+
+    String title() {
+      return TEXTS.text("column." + name().toLowerCase(Locale.ROOT));
+    }
+  }
+
+  private static final Messages TEXTS = Messages.of(FindingLabels.class);
+
+  private final Column column;
+
+  FindingLabels(Column column) {
+    this.column = column;
+  }
+
+  /** The name of a grade. */
+  static String grade(Grade grade) {
+    return TEXTS.text("grade." + grade.name().toLowerCase(Locale.ROOT));
+  }
+
+  @Override
+  public Image getImage(Object element) {
+    return column == Column.GRADE ? Pictures.grade(((Finding) element).grade()) : null;
+  }
+
+  @Override
+  public String getText(Object element) {
+    return text((Finding) element, column);
+  }
+
+  @Override
+  public String getToolTipText(Object element) {
+    return column == Column.MESSAGE || column == Column.REMEDY || column == Column.SOURCE ? getText(element) : null;
+  }
+
+  static String text(Finding finding, Column column) {
+    return switch (column) {
+      case GRADE -> grade(finding.grade());
+      case PLACE -> finding.place().isEmpty() ? TEXTS.text("place.mural") : finding.place();
+      case MESSAGE -> finding.message();
+      case REMEDY -> finding.remedy();
+      case SOURCE -> finding.source();
+      case RULE -> finding.code();
+    };
+  }
+}
