@@ -215,7 +215,8 @@ class MuralReaderTest {
   static Stream<Broken> refusesOutlinesNoWallCanHave() {
     return Stream.of(Broken.outline("the width is 0 mm", rectangle(0, 0, 0, 5)),
         Broken.outline("the height is not a number", rectangle(0, 0, 5, Double.NaN)),
-        Broken.outline("the left edge", rectangle(-1e300, 0, 5, 5)), Broken.outline("radius", MAKE.createCircleOutline()),
+        Broken.outline("the left edge", rectangle(-1e300, 0, 5, 5)),
+        Broken.outline("radius", MAKE.createCircleOutline()),
         Broken.outline("2 different corners", polygon(0, 0, 5, 5, 0, 0, 5, 5)),
         Broken.outline("corner 2", polygon(0, 0, 5, Double.NaN, 0, 5)),
         Broken.outline("2 separate parts", path("M0 0H9V9ZM20 0H29V9Z")),

@@ -3,6 +3,9 @@ package muralbench.setout.cut;
 
 import java.util.List;
 import muralbench.setout.MuralSetOut;
+import muralbench.setout.PanelSetOut;
+import muralbench.setout.Piece;
+import muralbench.setout.PieceKind;
 
 /** Sorts cut pieces into groups of one shape. */
 public final class CutList {
@@ -13,6 +16,14 @@ public final class CutList {
    * turn and a shift lay one on the other and both tile faces on each other, to 0.01 mm.
    */
   public static List<CutGroup> of(MuralSetOut setOut) {
-    throw new UnsupportedOperationException();
+    CutGroups groups = new CutGroups();
+    for (PanelSetOut panel : setOut.panels()) {
+      for (Piece piece : panel.pieces()) {
+        if (piece.kind() != PieceKind.WHOLE) {
+          groups.add(piece, panel.spec().tile());
+        }
+      }
+    }
+    return groups.groups();
   }
 }

@@ -15,7 +15,7 @@ class CubicTest {
     assertEquals(new Vec(0.25, 0.0625), parabola.at(0.25));
   }
 
-  /** Neile's parabola (t², t³) from 0 to 1: length (13 sqrt 13 - 8) / 27, swept area 1/10; its speed is 0 at the start. */
+  /** Neile's parabola (t², t³), 0 to 1: length (13 sqrt 13 - 8) / 27, swept area 1/10; its speed is 0 at the start. */
   @Test
   void measuresACurveWithACusp() {
     Cubic neile = new Cubic(Vec.ZERO, Vec.ZERO, new Vec(1 / 3.0, 0), new Vec(1, 1));
