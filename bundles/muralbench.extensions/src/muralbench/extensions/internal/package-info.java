@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Reading of the extension registry. */
+package muralbench.extensions.internal;

@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Contributions that cannot be used. */
+package muralbench.extensions.tests.broken;
