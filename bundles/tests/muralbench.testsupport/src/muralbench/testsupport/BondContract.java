@@ -4,6 +4,7 @@ package muralbench.testsupport;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
@@ -15,6 +16,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import muralbench.base.InputException;
 import muralbench.setout.TileSpec;
 import muralbench.setout.bond.Bond;
 import muralbench.setout.bond.BondRequest;
@@ -55,8 +57,28 @@ public abstract class BondContract {
   }
 
   private Stream<DynamicTest> each(Promise promise) {
-    return bonds().flatMap(bond -> requests().map(request -> dynamicTest(bond.kind() + ' ' + name(request),
-        () -> promise.holds(request, bond.lay(request)))));
+    return bonds().flatMap(bond -> requests().filter(request -> lays(bond, request))
+        .map(request -> dynamicTest(bond.kind() + ' ' + name(request),
+            () -> promise.holds(request, bond.lay(request)))));
+  }
+
+  private static boolean lays(Bond bond, BondRequest request) {
+    try {
+      return bond.lay(request) != null;
+    } catch (InputException refused) {
+      return false;
+    }
+  }
+
+  @TestFactory
+  Stream<DynamicTest> laysMostRequestsAndRefusesOthersNamingTheSetting() {
+    return bonds().map(bond -> dynamicTest(bond.kind(), () -> {
+      assertTrue(requests().filter(request -> lays(bond, request)).count() > requests().count() / 2);
+      for (BondRequest request : requests().filter(request -> !lays(bond, request)).toList()) {
+        InputException refused = assertThrows(InputException.class, () -> bond.lay(request));
+        assertTrue(refused.place().startsWith("bond."), refused.getMessage());
+      }
+    }));
   }
 
   private static String name(BondRequest request) {
@@ -192,8 +214,9 @@ public abstract class BondContract {
 
   @TestFactory
   Stream<DynamicTest> laysTheSameTwice() {
-    return bonds().flatMap(bond -> requests().map(request -> dynamicTest(bond.kind() + ' ' + name(request),
-        () -> assertEquals(cells(bond.lay(request), WINDOW), cells(bond.lay(request), WINDOW)))));
+    return bonds().flatMap(bond -> requests().filter(request -> lays(bond, request))
+        .map(request -> dynamicTest(bond.kind() + ' ' + name(request),
+            () -> assertEquals(cells(bond.lay(request), WINDOW), cells(bond.lay(request), WINDOW)))));
   }
 
   private static List<Cell> cells(Pattern pattern, Box area) {

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.export.internal.cuts;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import muralbench.base.length.LengthUnit;
+import muralbench.export.internal.PlainNumber;
+import muralbench.setout.MuralSetOut;
+import muralbench.setout.PanelSetOut;
+import muralbench.setout.Piece;
+import muralbench.setout.cut.CutGroup;
+import muralbench.setout.geometry.Box;
+
+/** The tables of the cutting list. */
+final class CutTables {
+  private static final String INCH_AREA = "sq in";
+  private static final String MILLIMETRE_AREA = "mm2";
+
+  private final MuralSetOut setOut;
+  private final List<CutGroup> groups;
+  private final LengthUnit unit;
+
+  CutTables(MuralSetOut setOut, List<CutGroup> groups) {
+    this.setOut = setOut;
+    this.groups = groups;
+    this.unit = setOut.spec().units();
+  }
+
+  /** The unit of areas. */
+  String areaUnit() {
+    return unit == LengthUnit.INCH ? INCH_AREA : MILLIMETRE_AREA;
+  }
+
+  /** One row for each shape; width and height as it lies on its tile, keys parted by spaces. */
+  Table cuts() {
+    List<List<Object>> rows = new ArrayList<>();
+    for (CutGroup group : groups) {
+      Box box = group.outline().box();
+      Measure width = Measure.of(box.width(), unit);
+      Measure height = Measure.of(box.height(), unit);
+      rows.add(List.of(group.number(), group.kind().word(), group.tile(), group.keys().size(), width.text(),
+          height.text(), width.value(), height.value(), unit.symbol(), area(group.area()), areaUnit(),
+          String.join(" ", group.keys())));
+    }
+    return new Table(List.of("number", "kind", "tile", "quantity", "width", "height", "width_value", "height_value",
+        "unit", "area", "area_unit", "keys"), rows);
+  }
+
+  /** One row for every piece, whole tiles included; width and height as it stands on the wall. */
+  Table pieces() {
+    Map<String, Integer> numbers = new HashMap<>();
+    groups.forEach(group -> group.keys().forEach(key -> numbers.put(key, group.number())));
+    List<List<Object>> rows = new ArrayList<>();
+    for (PanelSetOut panel : setOut.panels()) {
+      for (Piece piece : panel.pieces()) {
+        Measure width = Measure.of(piece.box().width(), unit);
+        Measure height = Measure.of(piece.box().height(), unit);
+        Object number = numbers.containsKey(piece.key()) ? numbers.get(piece.key()) : "";
+        rows.add(List.of(piece.key(), panel.spec().id(), piece.course(), piece.position(), piece.kind().word(),
+            piece.tile(), width.text(), height.text(), width.value(), height.value(), unit.symbol(), number));
+      }
+    }
+    return new Table(List.of("key", "panel", "course", "position", "kind", "tile", "width", "height", "width_value",
+        "height_value", "unit", "number"), rows);
+  }
+
+  /** One row for each panel and one for all. */
+  Table panels() {
+    List<List<Object>> rows = new ArrayList<>();
+    for (PanelSetOut panel : setOut.panels()) {
+      rows.add(List.of(panel.spec().id(), panel.spec().title(), panel.pieces().size(), panel.whole(), panel.cut(),
+          panel.tilesToOrder()));
+    }
+    rows.add(List.of("", "", setOut.pieces(), setOut.whole(), setOut.cut(), setOut.tilesToOrder()));
+    return new Table(List.of("panel", "title", "pieces", "whole", "cut", "tiles_to_order"), rows);
+  }
+
+  /** One row for each kind of tile. */
+  Table tiles() {
+    Map<String, int[]> counts = new TreeMap<>();
+    for (PanelSetOut panel : setOut.panels()) {
+      int[] count = counts.computeIfAbsent(panel.spec().tile().id(), tile -> new int[2]);
+      count[0] += panel.pieces().size();
+      count[1] += panel.tilesToOrder();
+    }
+    List<List<Object>> rows = new ArrayList<>();
+    counts.forEach((tile, count) -> rows.add(List.of(tile, count[0], count[1])));
+    return new Table(List.of("tile", "pieces", "tiles_to_order"), rows);
+  }
+
+  /** To 0.01 sq in or 1 mm2. */
+  private double area(double squareMillimetres) {
+    double area = squareMillimetres / (unit.millimetres() * unit.millimetres());
+    return Double.parseDouble(PlainNumber.rounded(area, unit == LengthUnit.INCH ? 2 : 0));
+  }
+}
