@@ -2,6 +2,7 @@
 package muralbench.export;
 
 import java.util.List;
+import muralbench.export.internal.cuts.CuttingListExporter;
 import muralbench.export.internal.pieces.PiecesExporter;
 import muralbench.export.internal.svg.SvgExporter;
 
@@ -11,6 +12,7 @@ final class StandardExporters {
 
   static List<Exporter> all() {
     return List.of(
+        new CuttingListExporter(),
         new SvgExporter(),
         new PiecesExporter());
   }

@@ -34,7 +34,7 @@ final class CutTables {
     return unit == LengthUnit.INCH ? INCH_AREA : MILLIMETRE_AREA;
   }
 
-  /** One row for each shape; width and height as it lies on its tile, keys parted by spaces. */
+  /** One row for each shape; width and height as it is drawn on its tile, keys parted by spaces. */
   Table cuts() {
     List<List<Object>> rows = new ArrayList<>();
     for (CutGroup group : groups) {
