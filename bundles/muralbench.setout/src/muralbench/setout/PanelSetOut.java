@@ -32,8 +32,8 @@ public record PanelSetOut(PanelSpec spec, Vec origin, double area, List<Contour>
   }
 
   /**
-   * How many tiles the pieces come from: every cell of the bond that leaves at least one piece takes one tile. Spares are
-   * not counted.
+   * How many tiles the pieces come from: every cell of the bond that leaves at least one piece takes one tile. Spares
+   * are not counted.
    */
   public int tilesToOrder() {
     return (int) pieces.stream().map(Piece::cell).distinct().count();

@@ -19,8 +19,8 @@ import muralbench.setout.geometry.Motion;
  * @param outline its edge in the wall plane, counter-clockwise
  * @param holes holes inside, each clockwise; mostly none
  * @param cell the cell of the bond it comes from, in the bond's own coordinates
- * @param placed the movement that takes the bond's coordinates to the wall plane; its inverse shows the piece as it lies
- *     on its tile
+ * @param placed the movement that takes the bond's coordinates to the wall plane; its inverse shows the piece as it
+ *     lies on its tile
  */
 public record Piece(String key, int course, int position, PieceKind kind, String tile, double area, Contour outline,
     List<Contour> holes, Cell cell, Motion placed) {

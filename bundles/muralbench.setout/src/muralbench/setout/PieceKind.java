@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.setout;
 
-/** How a piece was made from its tile. The first kind that fits, in the order whole, pierced, curved, notched, trimmed. */
+/** How a piece was made from its tile: the first kind that fits of whole, pierced, curved, notched, trimmed. */
 public enum PieceKind {
   /** The uncut face. */
   WHOLE("whole"),

@@ -51,7 +51,7 @@ public record Cubic(Vec start, Vec c1, Vec c2, Vec end) implements Segment {
     return box;
   }
 
-  /** Where between 0 and 1 the derivative is 0; solved so that neither root loses digits and a, the t² term, may be 0. */
+  /** Where between 0 and 1 the derivative is 0; neither root loses digits, and a, the t² term, may be 0. */
   private static double[] extremes(double p0, double p1, double p2, double p3) {
     double a = p3 - 3 * p2 + 3 * p1 - p0;
     double b = 2 * (p2 - 2 * p1 + p0);

@@ -15,8 +15,8 @@ class CubicProperties {
     Random random = new Random(seed);
     Cubic c = new Cubic(point(random), point(random), point(random), point(random));
     Box box = c.box();
-    var foreign = Foreign.tight(new CubicCurve2D.Double(c.start().x(), c.start().y(), c.c1().x(), c.c1().y(), c.c2().x(),
-        c.c2().y(), c.end().x(), c.end().y()));
+    var foreign = Foreign.tight(new CubicCurve2D.Double(c.start().x(), c.start().y(), c.c1().x(), c.c1().y(),
+        c.c2().x(), c.c2().y(), c.end().x(), c.end().y()));
     assertEquals(foreign.getMinX(), box.minX(), 1e-4);
     assertEquals(foreign.getMaxX(), box.maxX(), 1e-4);
     assertEquals(foreign.getMinY(), box.minY(), 1e-4);

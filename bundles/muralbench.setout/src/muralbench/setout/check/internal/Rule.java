@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.setout.check.internal;
+
+import java.util.List;
+import java.util.function.Consumer;
+import muralbench.base.Finding;
+import muralbench.setout.MuralSetOut;
+
+/** Looks over a set-out for one thing. Implementations keep nothing between calls. */
+public interface Rule {
+  /** Hands every finding to {@code found}, in the order of the panels. */
+  void look(MuralSetOut mural, Consumer<Finding> found);
+
+  /** All rules. */
+  static List<Rule> all() {
+    return List.of(new NarrowJoint(), new NarrowOffsetJoint(), new LargeOffset(), new SmallCuts(), new Slivers(),
+        new FrostBody(), new OverlappingPanels(), new ElectricalOpening(), new CuttingDust());
+  }
+}
