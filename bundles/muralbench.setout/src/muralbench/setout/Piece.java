@@ -14,7 +14,7 @@ import muralbench.setout.geometry.Motion;
  * @param course course, counted from 1 at the bottom of the panel
  * @param position position in the course, counted from 1 at the left
  * @param kind how it was made from its tile
- * @param tile id of the tile kind
+ * @param tile id of the tile kind; followed by a blank and the part where the bond lays something else, as in {@code T6 dot}
  * @param area of the face that is left, mm², exact also for curved edges
  * @param outline its edge in the wall plane, counter-clockwise
  * @param holes holes inside, each clockwise; mostly none

@@ -2,6 +2,7 @@
 package muralbench.setout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import muralbench.base.InputException;
@@ -69,6 +70,22 @@ final class Walls {
   Walls bond(String kind, double offset, double rotation) {
     bond = new BondSpec(kind, offset, rotation, Map.of());
     return this;
+  }
+
+  /** Settings of the bond, as {@code name=value;name=value}; a slash stands for a semicolon in a value. */
+  Walls setting(String text) {
+    bond = new BondSpec(bond.kind(), bond.offset(), bond.rotation(), settings(text));
+    return this;
+  }
+
+  static Map<String, String> settings(String text) {
+    Map<String, String> settings = new HashMap<>();
+    for (String part : text.split(";")) {
+      if (part.contains("=")) {
+        settings.put(part.substring(0, part.indexOf('=')), part.substring(part.indexOf('=') + 1).replace('/', ';'));
+      }
+    }
+    return settings;
   }
 
   Walls from(double x, double y) {

@@ -15,9 +15,14 @@ public interface Bond {
   /** Name for people. */
   String label();
 
-  /** The names of the settings the pattern understands besides the offset; others are refused. */
-  default List<String> settingNames() {
+  /** The settings the pattern understands besides the offset; others are refused. */
+  default List<BondSetting> settings() {
     return List.of();
+  }
+
+  /** The names of the {@link #settings}. */
+  default List<String> settingNames() {
+    return settings().stream().map(BondSetting::name).toList();
   }
 
   /**

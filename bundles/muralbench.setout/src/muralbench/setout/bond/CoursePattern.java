@@ -3,9 +3,11 @@ package muralbench.setout.bond;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Vec;
 
 /** Courses of equal rectangles; see {@link CourseBond}. */
 final class CoursePattern implements Pattern {
@@ -58,6 +60,12 @@ final class CoursePattern implements Pattern {
       }
     }
     return runs;
+  }
+
+  @Override
+  public Optional<Repeat> repeat() {
+    return Optional.of(new Repeat(new Vec(width + joint, 0), new Vec(shift(1), height + joint),
+        List.of(Contour.rectangle(0, 0, width, height))));
   }
 
   @Override

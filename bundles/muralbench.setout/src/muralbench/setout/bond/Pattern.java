@@ -2,8 +2,11 @@
 package muralbench.setout.bond;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import muralbench.setout.geometry.Box;
+import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Vec;
 
 /** A laying pattern with its measures, spread over the whole plane; see {@link Bond#lay}. */
 public interface Pattern {
@@ -39,4 +42,44 @@ public interface Pattern {
 
   /** The number of cells per mm², for limits and progress. */
   double density();
+
+  /**
+   * Points of the pattern that may be laid on the middle of a panel to balance it, such as the centre of a face and a
+   * crossing of joints. Only asked for if there are no {@link #runs}. Empty means the centres of the tile and its joints
+   * as in a grid.
+   */
+  default List<Vec> centres() {
+    return List.of();
+  }
+
+  /**
+   * Whether the courses are rings around (0, 0), counted from the middle outwards, with positions clockwise; otherwise they
+   * are counted upwards and the positions to the right.
+   */
+  default boolean concentric() {
+    return false;
+  }
+
+  /** The smallest part that, repeated, makes the pattern; empty for patterns that do not repeat, such as rings. */
+  default Optional<Repeat> repeat() {
+    return Optional.empty();
+  }
+
+  /**
+   * The repeat of a pattern.
+   *
+   * @param along one direction of repetition, mm
+   * @param across the other; {@code along} x {@code across} is the area of the repeat
+   * @param faces the faces in one repeat, counter-clockwise
+   */
+  record Repeat(Vec along, Vec across, List<Contour> faces) {
+    public Repeat {
+      faces = List.copyOf(faces);
+    }
+
+    /** Area of one repeat, faces and joints, mm². */
+    public double area() {
+      return Math.abs(along.cross(across));
+    }
+  }
 }

@@ -44,7 +44,7 @@ final class CellCutter {
     Contour face = cell.face().moved(placed);
     Envelope box = envelope(face);
     if (!edges.meets(box)) {
-      return local.holds(EdgeGrid.middle(box)) ? new CutCell(cell, List.of(whole(face))) : null;
+      return local.holds(EdgeGrid.middle(box)) ? new CutCell(cell, List.of(uncut(face))) : null;
     }
     Polygon polygon = Rings.polygon(face, SetOut.CHORD_ERROR);
     Geometry around = local.around(box);
@@ -71,32 +71,35 @@ final class CellCutter {
     return box;
   }
 
-  private static CutCell.Part whole(Contour face) {
-    return new CutCell.Part(PieceKind.WHOLE, face.area(), face, List.of());
+  /** A face that no edge cuts; one with curved sides is still cut to shape from a blank. */
+  private static CutCell.Part uncut(Contour face) {
+    return new CutCell.Part(face.straight() ? PieceKind.WHOLE : PieceKind.CURVED, face.area(), face, List.of());
   }
 
   private CutCell.Part part(Polygon part, Contour face, double faceArea) {
-    if (part.getNumInteriorRing() == 0 && faceArea - part.getArea() <= SetOut.DUST_AREA) {
-      return whole(face);
+    double dust = SetOut.DUST_AREA + (face.straight() ? 0 : SetOut.CHORD_ERROR * face.length());
+    if (part.getNumInteriorRing() == 0 && faceArea - part.getArea() <= dust) {
+      return uncut(face);
     }
-    Contour outline = curves.restore(part.getExteriorRing().getCoordinates());
+    CurveRestorer known = face.straight() ? curves : curves.and(face);
+    Contour outline = known.restore(part.getExteriorRing().getCoordinates());
     double area = outline.area();
     List<Contour> holes = new ArrayList<>();
     for (int i = 0; i < part.getNumInteriorRing(); i++) {
-      Contour hole = curves.restore(part.getInteriorRingN(i).getCoordinates());
+      Contour hole = known.restore(part.getInteriorRingN(i).getCoordinates());
       if (hole.area() > SetOut.DUST_AREA) {
         holes.add(hole.reversed());
         area -= hole.area();
       }
     }
-    return new CutCell.Part(kind(outline, holes, face), area, outline, holes);
+    return new CutCell.Part(kind(outline, holes), area, outline, holes);
   }
 
-  private static PieceKind kind(Contour outline, List<Contour> holes, Contour face) {
+  private static PieceKind kind(Contour outline, List<Contour> holes) {
     if (!holes.isEmpty()) {
       return PieceKind.PIERCED;
     }
-    if (!outline.straight() && face.straight()) {
+    if (!outline.straight()) {
       return PieceKind.CURVED;
     }
     List<Segment> sides = outline.segments();

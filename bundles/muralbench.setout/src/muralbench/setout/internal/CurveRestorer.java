@@ -29,14 +29,17 @@ final class CurveRestorer {
 
   private record Chord(Segment curve, int index, double from, double to, Vec start, Vec end) {}
 
+  private final CurveRestorer before;
   private final STRtree chords = new STRtree();
   private final List<Arc> circles;
   private final double chordError;
+  private final int curves;
 
-  private CurveRestorer(List<Contour> contours, List<Arc> circles, double chordError) {
+  private CurveRestorer(CurveRestorer before, List<Contour> contours, List<Arc> circles, double chordError) {
+    this.before = before;
     this.circles = circles;
     this.chordError = chordError;
-    int curves = 0;
+    int curves = before == null ? 0 : before.curves;
     for (Contour contour : contours) {
       for (Segment segment : contour.segments()) {
         if (!segment.straight()) {
@@ -44,6 +47,7 @@ final class CurveRestorer {
         }
       }
     }
+    this.curves = curves;
     chords.build();
   }
 
@@ -53,7 +57,12 @@ final class CurveRestorer {
    * @param chordError as used for the polygons that are cut
    */
   static CurveRestorer of(List<Contour> contours, double chordError) {
-    return new CurveRestorer(contours, List.of(), chordError);
+    return new CurveRestorer(null, contours, List.of(), chordError);
+  }
+
+  /** This restorer, which also knows the curves of one more contour. */
+  CurveRestorer and(Contour contour) {
+    return new CurveRestorer(this, List.of(contour), circles, chordError);
   }
 
   /**
@@ -62,7 +71,7 @@ final class CurveRestorer {
    * @param chordError how far the corners and edges may be off, mm
    */
   static CurveRestorer ofCircles(List<Arc> circles, double chordError) {
-    return new CurveRestorer(List.of(), circles, chordError);
+    return new CurveRestorer(null, List.of(), circles, chordError);
   }
 
   private void addChords(Segment curve, int index) {
@@ -129,6 +138,11 @@ final class CurveRestorer {
   }
 
   private Stretch stretch(Vec start, Vec end) {
+    Stretch curved = curved(start, end);
+    return curved == null ? new Stretch(start, end, null, -1, 0, 1) : curved;
+  }
+
+  private Stretch curved(Vec start, Vec end) {
     for (Object item : chords.query(new Envelope(start.x(), end.x(), start.y(), end.y()))) {
       Chord chord = (Chord) item;
       double from = along(chord, start);
@@ -143,10 +157,10 @@ final class CurveRestorer {
         Vec a = start.minus(circle.centre());
         Vec b = end.minus(circle.centre());
         double from = Math.atan2(a.y(), a.x()) / (2 * Math.PI);
-        return new Stretch(start, end, circle, i, from, from + Math.atan2(a.cross(b), a.dot(b)) / (2 * Math.PI));
+        return new Stretch(start, end, circle, -2 - i, from, from + Math.atan2(a.cross(b), a.dot(b)) / (2 * Math.PI));
       }
     }
-    return new Stretch(start, end, null, -1, 0, 1);
+    return before == null ? null : before.curved(start, end);
   }
 
   private boolean near(Arc circle, Vec point) {
@@ -191,7 +205,7 @@ final class CurveRestorer {
         return false;
       }
     } else {
-      double turns = circles.isEmpty() ? 0 : Math.rint(first.to - next.from);
+      double turns = first.index < -1 ? Math.rint(first.to - next.from) : 0;
       if (Math.abs(first.to - next.from - turns) > SAME || (first.to > first.from) != (next.to > next.from)) {
         return false;
       }

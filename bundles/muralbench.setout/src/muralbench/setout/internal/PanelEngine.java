@@ -61,7 +61,7 @@ public final class PanelEngine {
     if (cut.isEmpty()) {
       throw new InputException(panel.id(), texts.text("panel.empty"), texts.text("panel.empty.remedy"));
     }
-    List<Piece> pieces = new PieceNaming(panel, placed).named(cut);
+    List<Piece> pieces = new PieceNaming(panel, placed, pattern.concentric()).named(cut);
     return new PanelSetOut(panel, origin, region.area(), region.edges(), pieces);
   }
 
@@ -126,23 +126,30 @@ public final class PanelEngine {
     return start + (before + 1) * run.module();
   }
 
-  /** For patterns that run askew: of the four ways to centre a face or a joint, the one with the largest smallest piece. */
+  /** For patterns that run askew: of the ways to centre a face or a joint, the one with the largest smallest piece. */
   private Vec centred(TiledRegion region, Pattern pattern, Box box, Motion turned) {
-    double joint = panel.joint();
     Vec best = null;
     double bestSmallest = -1;
-    for (double right : new double[] {panel.tile().width() / 2, -joint / 2}) {
-      for (double up : new double[] {panel.tile().height() / 2, -joint / 2}) {
-        Vec start = box.centre().minus(new Vec(right, up));
-        double smallest = cells(region, pattern, turned.then(Motion.shift(turned.of(start))), Progress.NONE).stream()
-            .flatMap(cell -> cell.parts().stream()).mapToDouble(CutCell.Part::area).min().orElse(0);
-        if (smallest > bestSmallest * (1 + TOUCH)) {
-          bestSmallest = smallest;
-          best = start;
-        }
+    for (Vec centre : centres(pattern)) {
+      Vec start = box.centre().minus(centre);
+      double smallest = cells(region, pattern, turned.then(Motion.shift(turned.of(start))), Progress.NONE).stream()
+          .flatMap(cell -> cell.parts().stream()).mapToDouble(CutCell.Part::area).min().orElse(0);
+      if (smallest > bestSmallest * (1 + TOUCH)) {
+        bestSmallest = smallest;
+        best = start;
       }
     }
     return best;
+  }
+
+  private List<Vec> centres(Pattern pattern) {
+    if (!pattern.centres().isEmpty()) {
+      return pattern.centres();
+    }
+    double joint = -panel.joint() / 2;
+    double middle = panel.tile().width() / 2;
+    double half = panel.tile().height() / 2;
+    return List.of(new Vec(middle, half), new Vec(middle, joint), new Vec(joint, half), new Vec(joint, joint));
   }
 
   private List<CutCell> cells(TiledRegion region, Pattern pattern, Motion placed, Progress progress) {

@@ -21,11 +21,13 @@ final class PieceNaming {
 
   private final PanelSpec panel;
   private final Motion placed;
+  private final boolean concentric;
   private final KeyScheme scheme = KeyScheme.coursePosition();
 
-  PieceNaming(PanelSpec panel, Motion placed) {
+  PieceNaming(PanelSpec panel, Motion placed, boolean concentric) {
     this.panel = panel;
     this.placed = placed;
+    this.concentric = concentric;
   }
 
   List<Piece> named(List<CutCell> cells) {
@@ -41,8 +43,8 @@ final class PieceNaming {
         for (int part = 0; part < parts.size(); part++) {
           String key = scheme.key(panel.id(), course, courses.size(), position, most, part);
           CutCell.Part cut = parts.get(part);
-          pieces.add(new Piece(key, course, position, cut.kind(), panel.tile().id(), cut.area(), cut.outline(),
-              cut.holes(), cell.cell(), placed));
+          pieces.add(new Piece(key, course, position, cut.kind(), tile(cell), cut.area(), cut.outline(), cut.holes(),
+              cell.cell(), placed));
         }
       }
     }
@@ -50,14 +52,20 @@ final class PieceNaming {
   }
 
   private Collection<List<CutCell>> courses(List<CutCell> cells) {
-    int up = upOrRight(-placed.sin(), placed.cos()) ? 1 : -1;
-    int right = rightOrUp(placed.cos(), placed.sin()) ? 1 : -1;
+    int up = concentric || upOrRight(-placed.sin(), placed.cos()) ? 1 : -1;
+    int right = concentric || rightOrUp(placed.cos(), placed.sin()) ? 1 : -1;
     TreeMap<Integer, List<CutCell>> courses = new TreeMap<>();
     for (CutCell cell : cells) {
       courses.computeIfAbsent(up * cell.cell().course(), course -> new ArrayList<>()).add(cell);
     }
     courses.values().forEach(row -> row.sort(Comparator.comparingInt(cell -> right * cell.cell().position())));
     return courses.values();
+  }
+
+  /** The tile kind of the panel, or that and what else lies here, such as {@code T6 dot}. */
+  private String tile(CutCell cell) {
+    String part = cell.cell().part();
+    return part.isEmpty() ? panel.tile().id() : panel.tile().id() + ' ' + part;
   }
 
   private static boolean upOrRight(double x, double y) {

@@ -25,6 +25,7 @@ import muralbench.setout.bond.Pattern;
 import muralbench.setout.bond.Pattern.Axis;
 import muralbench.setout.bond.Pattern.Run;
 import muralbench.setout.geometry.Box;
+import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -47,8 +48,12 @@ public abstract class BondContract {
   protected Stream<BondRequest> requests() {
     TileSpec square = new TileSpec("T6", 152.4, 152.4, 9.5, 0.8, 0.3);
     TileSpec brick = new TileSpec("B", 200, 100, 8, 0, -1);
+    TileSpec weave = new TileSpec("W", 302, 100, 8, 0, -1);
     return Stream.of(new BondRequest(square, 3.175, 0, Map.of()), new BondRequest(square, 3.175, 1.0 / 3, Map.of()),
-        new BondRequest(brick, 2, 0.5, Map.of()), new BondRequest(brick, 0, 0.25, Map.of()));
+        new BondRequest(brick, 2, 0.5, Map.of()), new BondRequest(brick, 0, 0.25, Map.of()),
+        new BondRequest(weave, 1, 0.5, Map.of()),
+        new BondRequest(square, 3.175, 0, Map.of("radius", "762", "rings", "146, 146, 146")),
+        new BondRequest(square, 3.175, 0, Map.of("cells", "0 0 1 1; 1 0 2 1", "repeat", "3 0; 1 1")));
   }
 
   @FunctionalInterface
@@ -62,6 +67,15 @@ public abstract class BondContract {
             () -> promise.holds(request, bond.lay(request)))));
   }
 
+  /** As {@link #each}, for patterns that fill the plane in level courses. */
+  private Stream<DynamicTest> eachLevel(Promise promise) {
+    return each((request, pattern) -> {
+      if (!pattern.concentric()) {
+        promise.holds(request, pattern);
+      }
+    });
+  }
+
   private static boolean lays(Bond bond, BondRequest request) {
     try {
       return bond.lay(request) != null;
@@ -71,9 +85,9 @@ public abstract class BondContract {
   }
 
   @TestFactory
-  Stream<DynamicTest> laysMostRequestsAndRefusesOthersNamingTheSetting() {
+  Stream<DynamicTest> laysSomeRequestsAndRefusesOthersNamingTheSetting() {
     return bonds().map(bond -> dynamicTest(bond.kind(), () -> {
-      assertTrue(requests().filter(request -> lays(bond, request)).count() > requests().count() / 2);
+      assertTrue(requests().anyMatch(request -> lays(bond, request)), "lays none");
       for (BondRequest request : requests().filter(request -> !lays(bond, request)).toList()) {
         InputException refused = assertThrows(InputException.class, () -> bond.lay(request));
         assertTrue(refused.place().startsWith("bond."), refused.getMessage());
@@ -93,11 +107,12 @@ public abstract class BondContract {
     }));
   }
 
+  /** Upright faces start at the origin with their corner, faces with slanting sides with a corner or their box. */
   @TestFactory
-  Stream<DynamicTest> hasAFaceWithItsLowerLeftCornerAtTheOrigin() {
-    return each((request, pattern) -> assertTrue(cells(pattern, new Box(-1, -1, 1, 1)).stream()
+  Stream<DynamicTest> hasAFaceThatStartsAtTheOrigin() {
+    return eachLevel((request, pattern) -> assertTrue(cells(pattern, WINDOW).stream()
         .anyMatch(cell -> cell.face().points(CHORD_ERROR).stream().anyMatch(corner -> corner.length() < TINY)
-            && Math.abs(cell.face().box().minY()) < TINY && Math.abs(cell.face().box().minX()) < TINY)));
+            || Math.abs(cell.face().box().minY()) < TINY && Math.abs(cell.face().box().minX()) < TINY)));
   }
 
   @TestFactory
@@ -127,7 +142,7 @@ public abstract class BondContract {
       double tile = request.tile().width() * request.tile().height();
       for (Cell cell : cells(pattern, WINDOW)) {
         double area = cell.face().signedArea();
-        assertTrue(area > 0 && area <= tile * (1 + TINY), cell.toString());
+        assertTrue(area > 0 && (area <= tile * (1 + TINY) || !cell.part().isEmpty()), cell.toString());
       }
     });
   }
@@ -135,7 +150,7 @@ public abstract class BondContract {
   /** Points at random, always the same ones: each lies in one face at most, or in a joint beside one. */
   @TestFactory
   Stream<DynamicTest> facesCoverThePlaneButForTheJointsAndNeverOverlap() {
-    return each((request, pattern) -> {
+    return eachLevel((request, pattern) -> {
       List<List<Vec>> faces = cells(pattern, WINDOW.grown(400)).stream()
           .map(cell -> cell.face().points(CHORD_ERROR)).toList();
       Random random = new Random(20);
@@ -153,7 +168,7 @@ public abstract class BondContract {
 
   @TestFactory
   Stream<DynamicTest> facesAndTheirJointsFillTheArea() {
-    return each((request, pattern) -> {
+    return eachLevel((request, pattern) -> {
       Box wide = new Box(-4000, -4000, 4000, 4000);
       List<Cell> begun = cells(pattern, wide).stream().filter(cell -> starts(cell, wide)).toList();
       double perArea = begun.size() / (wide.width() * wide.height());
@@ -168,9 +183,24 @@ public abstract class BondContract {
         && box.minY() < area.maxY();
   }
 
+  /** The repeat that a pattern states: its faces and their joints make up its area, and it has as many faces as cells. */
+  @TestFactory
+  Stream<DynamicTest> theStatedRepeatHoldsItsFacesAndTheirJoints() {
+    return each((request, pattern) -> pattern.repeat().ifPresent(repeat -> {
+      double faces = repeat.faces().stream().mapToDouble(Contour::signedArea).sum();
+      double edges = repeat.faces().stream().mapToDouble(Contour::length).sum();
+      double joints = repeat.area() - faces;
+      // Half of every joint belongs to each neighbour; crossings add at most a square of the joint for each corner.
+      double corners = repeat.faces().stream().mapToInt(face -> face.segments().size()).sum();
+      double crossings = corners * request.joint() * request.joint();
+      assertEquals(edges * request.joint() / 2, joints, crossings + TINY);
+      assertEquals(pattern.density(), repeat.faces().size() / repeat.area(), 1e-12);
+    }));
+  }
+
   @TestFactory
   Stream<DynamicTest> positionsGrowToTheRightInEveryCourse() {
-    return each((request, pattern) -> courses(pattern).values().forEach(course -> {
+    return eachLevel((request, pattern) -> courses(pattern).values().forEach(course -> {
       for (int i = 1; i < course.size(); i++) {
         assertTrue(course.get(i).face().box().centre().x() > course.get(i - 1).face().box().centre().x());
       }
@@ -179,7 +209,7 @@ public abstract class BondContract {
 
   @TestFactory
   Stream<DynamicTest> coursesGrowUpwards() {
-    return each((request, pattern) -> {
+    return eachLevel((request, pattern) -> {
       TreeMap<Integer, List<Cell>> courses = courses(pattern);
       courses.values().stream().reduce((lower, upper) -> {
         assertTrue(height(upper) > height(lower), () -> "course " + upper.get(0).course());
