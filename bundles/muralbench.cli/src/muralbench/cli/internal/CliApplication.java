@@ -9,7 +9,7 @@ import org.eclipse.equinox.app.IApplicationContext;
 import org.osgi.framework.FrameworkUtil;
 import org.osgi.framework.Version;
 
-/** Starts the command inside the product: takes arguments and registries from the platform, gives back the exit code. */
+/** Starts the command inside the product: takes arguments and registries from the platform, returns the exit code. */
 public final class CliApplication implements IApplication {
   /**
    * Set by the start script when it puts {@link #QUOTE} before every argument. The framework takes words such as

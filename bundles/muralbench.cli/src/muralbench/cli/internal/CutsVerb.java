@@ -28,6 +28,7 @@ final class CutsVerb implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    return new Exporting(desk, exporter -> exporter.id().equals(ExporterIds.CUTTING_LIST)).run(file, paper, out.folder());
+    Exporting exporting = new Exporting(desk, exporter -> exporter.id().equals(ExporterIds.CUTTING_LIST));
+    return exporting.run(file, paper, out.folder());
   }
 }

@@ -7,8 +7,8 @@ import muralbench.base.CancelledException;
 import muralbench.base.Progress;
 
 /**
- * Progress that nobody watches but that the interrupt key cancels: the work ends at its next step, and the program waits
- * for it, so that half-written files are cleared away.
+ * Progress that nobody watches but that the interrupt key cancels: the work ends at its next step, and the program
+ * waits for it, so that half-written files are cleared away.
  */
 final class Interruption implements Progress, AutoCloseable {
   private static final int PATIENCE_SECONDS = 5;

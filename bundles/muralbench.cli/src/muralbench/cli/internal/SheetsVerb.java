@@ -28,6 +28,7 @@ final class SheetsVerb implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    return new Exporting(desk, exporter -> exporter.id().equals(ExporterIds.KEY_SHEETS)).run(file, paper, out.folder());
+    Exporting exporting = new Exporting(desk, exporter -> exporter.id().equals(ExporterIds.KEY_SHEETS));
+    return exporting.run(file, paper, out.folder());
   }
 }

@@ -93,8 +93,8 @@ final class CountedCells {
     }
     int middle = (from + to) >> 1;
     positions(part(region, left, course * rise, (middle - from) * module, rise), course, from, middle);
-    positions(part(region, middle * module + shift(course), course * rise, (to - middle) * module, rise), course, middle,
-        to);
+    positions(part(region, middle * module + shift(course), course * rise, (to - middle) * module, rise), course,
+        middle, to);
   }
 
   private static Area part(Area region, double x, double y, double width, double height) {

@@ -38,8 +38,8 @@ record Outline(Contour contour, List<Point2D> corners) {
   /** A rectangle under a half circle, given to the set-out as path data. */
   static Outline arch(double x, double y, double width, double height) {
     double radius = width / 2;
-    String data = String.format(Locale.ROOT, "M%s %s h%s v%s A%s %s 0 0 1 %s %s Z", x, y, width, height, radius, radius, x,
-        y + height);
+    String data = String.format(Locale.ROOT, "M%s %s h%s v%s A%s %s 0 0 1 %s %s Z", x, y, width, height, radius,
+        radius, x, y + height);
     List<Point2D> corners = new ArrayList<>(List.of(point(x, y), point(x + width, y), point(x + width, y + height)));
     corners.addAll(arc(x + radius, y + height, radius, 0, Math.PI));
     corners.add(point(x, y + height));

@@ -28,8 +28,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Random panels with random openings, set out and compared piece by piece with the cuts of an independent polygon engine.
- * Both start from the same description of the wall; the origin of a balanced bond is taken from the set-out.
+ * Random panels with random openings, set out and compared piece by piece with the cuts of an independent polygon
+ * engine. Both start from the same description of the wall; the origin of a balanced bond is taken from the set-out.
  */
 class RandomPanelsTest {
   private static final int PANELS = 240;
@@ -53,7 +53,7 @@ class RandomPanelsTest {
 
     assertEquals(Shapes.area(region), setOut.area(), TOLERANCE, "area of the panel less its openings");
     double tiled = setOut.pieces().stream().mapToDouble(Piece::area).sum();
-    assertEquals(setOut.area(), tiled + counted.joints(), TOLERANCE * (1 + pieces.size()), "tile and joint fill the panel");
+    assertEquals(setOut.area(), tiled + counted.joints(), TOLERANCE * (1 + pieces.size()), "tile and joint fill it");
     for (String cell : pieces.keySet()) {
       assertTrue(counted.faces().containsKey(cell), "no tile at " + cell);
     }

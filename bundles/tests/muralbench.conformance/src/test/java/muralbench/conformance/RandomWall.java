@@ -43,8 +43,8 @@ record RandomWall(PanelSpec panel, Outline outline, List<Outline> openings) {
     OriginSpec origin = random.nextBoolean() ? new OriginSpec.Balanced()
         : new OriginSpec.At(new Vec(box.minX() + between(random, 0, 400), box.minY() + between(random, 0, 400)));
     double joint = random.nextInt(5) == 0 ? 0 : between(random, 1, 9);
-    return new RandomWall(new PanelSpec("P", "", "wall", "fixed", tile, joint, 0, outline.contour(), specs, bond, origin),
-        outline, openings);
+    PanelSpec panel = new PanelSpec("P", "", "wall", "fixed", tile, joint, 0, outline.contour(), specs, bond, origin);
+    return new RandomWall(panel, outline, openings);
   }
 
   /** The region to tile, in the coordinates of the bond. */
@@ -58,8 +58,9 @@ record RandomWall(PanelSpec panel, Outline outline, List<Outline> openings) {
   private static List<Outline> openings(Random random, Outline outline, Box box) {
     List<Outline> openings = new ArrayList<>();
     for (int wanted = random.nextInt(4); wanted > 0; wanted--) {
-      Outline opening = outline(random, between(random, box.minX(), box.maxX()), between(random, box.minY(), box.maxY()),
-          between(random, 15, 250));
+      double x = between(random, box.minX(), box.maxX());
+      double y = between(random, box.minY(), box.maxY());
+      Outline opening = outline(random, x, y, between(random, 15, 250));
       Area outside = opening.area(Vec.ZERO, 0);
       outside.subtract(outline.area(Vec.ZERO, 0));
       if (outside.isEmpty()) {

@@ -64,7 +64,8 @@ final class Shapes {
     for (int i = 0; i < ring.size(); i++) {
       Point2D a = ring.get(i);
       Point2D b = ring.get((i + 1) % ring.size());
-      twice += (a.getX() - near.getX()) * (b.getY() - near.getY()) - (b.getX() - near.getX()) * (a.getY() - near.getY());
+      twice += (a.getX() - near.getX()) * (b.getY() - near.getY())
+          - (b.getX() - near.getX()) * (a.getY() - near.getY());
     }
     return twice / 2;
   }

@@ -25,16 +25,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Jobs from the trade. The round faces are common practice without a source: their counts were made by exact integration
- * of each tile against the circle and confirmed by sampling the tiles' edges. A face is laid out from a joint or from the
- * middle of a tile on either axis.
+ * Jobs from the trade. The round faces are common practice without a source: their counts were made by exact
+ * integration of each tile against the circle and confirmed by sampling the tiles' edges. A face is laid out from a
+ * joint or from the middle of a tile on either axis.
  */
 class TradeCasesTest {
   private static final double IN = 25.4;
 
   @ParameterizedTest
-  @CsvSource({"joint, joint, 0.125, 52, 36, 12, 8", "tile, tile, 0.125, 57, 40, 28, 8", "joint, tile, 0.125, 56, 38, 20, 12",
-      "joint, joint, 0, 60, 28, 8, 0", "tile, tile, 0, 61, 40, 32, 12", "joint, tile, 0, 60, 38, 20, 12"})
+  @CsvSource({"joint, joint, 0.125, 52, 36, 12, 8", "tile, tile, 0.125, 57, 40, 28, 8",
+      "joint, tile, 0.125, 56, 38, 20, 12", "joint, joint, 0, 60, 28, 8, 0", "tile, tile, 0, 61, 40, 32, 12",
+      "joint, tile, 0, 60, 38, 20, 12"})
   void roundFaceOfSixtyInchesInSixInchTile(String onX, String onY, double joint, int whole, int cut, int underHalf,
       int underQuarter) throws Exception {
     PanelSetOut face = round(60 * IN, 6 * IN, joint * IN, onX, onY);
@@ -90,7 +91,7 @@ class TradeCasesTest {
   void panelOfSixByEightFeet() throws Exception {
     PanelSetOut panel = setOut(Contour.rectangle(0, 0, 72 * IN, 96 * IN), 6 * IN, IN / 8, new OriginSpec.Balanced());
 
-    // c(n) = (S - n a - (n + 1) j) / 2: 10 whole and 5-5/16 in at either side; 14 whole and 5-1/16 in at top and bottom.
+    // c(n) = (S - n a - (n + 1) j) / 2: 10 whole and 5-5/16 in at the sides; 14 whole and 5-1/16 in top and bottom.
     assertEquals(12 * 16, panel.pieces().size());
     assertEquals(10 * 14, panel.whole());
     Piece corner = panel.pieces().get(0);
@@ -100,7 +101,7 @@ class TradeCasesTest {
   }
 
   /**
-   * The half-tile rule: ANSI A108.02 4.3.1 and 4.3.2 as quoted by the Ceramic Tile Education Foundation; sums with joints
+   * The half-tile rule: ANSI A108.02 4.3.1 and 4.3.2 as quoted by the Ceramic Tile Education Foundation; with joints
    * c(n) = (S - n a - (n + 1) j) / 2. The last line is the Foundation's own example.
    */
   @ParameterizedTest
@@ -121,7 +122,7 @@ class TradeCasesTest {
     for (double span = 24.5; span < 31; span += 0.17) {
       PanelSetOut panel = setOut(Contour.rectangle(0, 0, span * IN, 6 * IN), 6 * IN, IN / 8, new OriginSpec.Balanced());
       double narrowest = panel.pieces().stream().mapToDouble(piece -> piece.box().width()).min().orElse(0);
-      // One of two neighbouring choices is at least (a + j) / 2, and shorter than half a tile only where the joint eats it.
+      // One of two neighbouring choices is at least (a + j) / 2; shorter only where the joint eats into it.
       assertTrue(narrowest >= 3 * IN - IN / 16 - 0.001, span + " in leaves " + narrowest / IN + " in");
     }
   }
@@ -132,8 +133,8 @@ class TradeCasesTest {
   }
 
   private static PanelSetOut setOut(Contour outline, double tile, double joint, OriginSpec origin) throws Exception {
-    PanelSpec panel = new PanelSpec("A", "", "wall", "fixed", new TileSpec("T", tile, tile, 0, 0, -1), joint, 0, outline,
-        List.of(), BondSpec.grid(), origin);
+    PanelSpec panel = new PanelSpec("A", "", "wall", "fixed", new TileSpec("T", tile, tile, 0, 0, -1), joint, 0,
+        outline, List.of(), BondSpec.grid(), origin);
     return SetOut.panel(panel, BondRegistry.standard(), Progress.NONE);
   }
 
