@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.brief.internal;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import muralbench.base.InputException;
+import muralbench.base.length.LengthText;
+import muralbench.base.length.LengthUnit;
+import muralbench.model.Bond;
+import muralbench.model.DisplayUnits;
+import muralbench.model.Exposure;
+import muralbench.model.FixedOrigin;
+import muralbench.model.Mounting;
+import muralbench.model.Mural;
+import muralbench.model.MuralFactory;
+import muralbench.model.Opening;
+import muralbench.model.Origin;
+import muralbench.model.Panel;
+import muralbench.model.Setting;
+import muralbench.model.Site;
+import muralbench.model.Surface;
+import muralbench.model.TileKind;
+
+/** Makes the mural from a brief that fits the schema, and checks what a schema cannot say. */
+public final class BriefMural {
+  private static final MuralFactory MAKE = MuralFactory.eINSTANCE;
+
+  private final Mural mural = MAKE.createMural();
+  private final Ids ids = new Ids();
+  private final LengthUnit unit;
+  private final Lengths lengths;
+  private final Outlines outlines;
+
+  private BriefMural(LengthUnit unit) {
+    this.unit = unit;
+    this.lengths = new Lengths(unit);
+    this.outlines = new Outlines(lengths);
+  }
+
+  /** The mural of a brief that {@link BriefSchema} found nothing wrong with. */
+  public static Mural of(JsonNode brief) throws InputException {
+    Field root = new Field(brief, "");
+    boolean metric = root.at("units").text("in").equals("mm");
+    return new BriefMural(metric ? LengthUnit.MILLIMETRE : LengthUnit.INCH).read(root);
+  }
+
+  private Mural read(Field root) throws InputException {
+    mural.setTitle(root.at("title").text(null));
+    mural.setClient(root.at("client").text(null));
+    mural.setRevision(root.at("revision").text(mural.getRevision()));
+    mural.setUnits(unit == LengthUnit.INCH ? DisplayUnits.INCHES : DisplayUnits.MILLIMETRES);
+    Site site = MAKE.createSite();
+    site.setExposure(Exposure.get(root.at("site").at("exposure").text(site.getExposure().getLiteral())));
+    mural.setSite(site);
+    for (Field tile : root.at("tiles").items()) {
+      mural.getTileKinds().add(tile(tile));
+    }
+    for (Field panel : root.at("panels").items()) {
+      mural.getPanels().add(panel(panel));
+    }
+    return mural;
+  }
+
+  private TileKind tile(Field field) throws InputException {
+    TileKind tile = MAKE.createTileKind();
+    tile.setId(ids.tile(field.at("id")));
+    tile.setWidth(lengths.size(field.at("width")));
+    tile.setHeight(lengths.size(field.at("height")));
+    Field thickness = field.at("thickness");
+    tile.setThickness(thickness.isGiven() ? lengths.size(thickness) : tile.getThickness());
+    tile.setFacialVariation(lengths.gap(field.at("facialVariation")));
+    tile.setWaterAbsorption(field.at("waterAbsorption").number(tile.getWaterAbsorption()));
+    tile.setBody(field.at("body").text(null));
+    return tile;
+  }
+
+  private Panel panel(Field field) throws InputException {
+    Panel panel = MAKE.createPanel();
+    panel.setId(ids.panel(field.at("id")));
+    panel.setTitle(field.at("title").text(null));
+    panel.setSurface(Surface.get(field.at("surface").text(panel.getSurface().getLiteral())));
+    panel.setMounting(Mounting.get(field.at("mounting").text(panel.getMounting().getLiteral())));
+    panel.setTileKind(tileOf(field.at("tile")));
+    panel.setJoint(joint(field.at("joint"), panel.getTileKind()));
+    panel.setEdgeGap(lengths.gap(field.at("edgeGap")));
+    panel.setOutline(outlines.outline(field.at("outline")));
+    for (Field opening : field.at("openings").items()) {
+      panel.getOpenings().add(opening(opening));
+    }
+    panel.setBond(bond(field.at("bond")));
+    panel.setOrigin(origin(field.at("origin")));
+    return panel;
+  }
+
+  private TileKind tileOf(Field field) throws InputException {
+    String id = field.text("");
+    for (TileKind tile : mural.getTileKinds()) {
+      if (tile.getId().equals(id)) {
+        return tile;
+      }
+    }
+    throw BriefProblem.at(field.pointer(), "tile", "id", id,
+        "known", String.join(", ", mural.getTileKinds().stream().map(TileKind::getId).toList()));
+  }
+
+  private double joint(Field field, TileKind tile) throws InputException {
+    double joint = lengths.gap(field);
+    if (joint >= Math.min(tile.getWidth(), tile.getHeight())) {
+      throw BriefProblem.at(field.pointer(), "joint", "joint", LengthText.exact(joint, unit),
+          "width", LengthText.exact(tile.getWidth(), unit), "height", LengthText.exact(tile.getHeight(), unit));
+    }
+    return joint;
+  }
+
+  private Opening opening(Field field) throws InputException {
+    Opening opening = MAKE.createOpening();
+    opening.setId(ids.opening(field.at("id")));
+    opening.setKind(field.at("kind").text(null));
+    opening.setOutline(outlines.outline(field.at("outline")));
+    return opening;
+  }
+
+  private static Bond bond(Field field) throws InputException {
+    Bond bond = MAKE.createBond();
+    bond.setKind(field.at("kind").text(bond.getKind()));
+    bond.setOffset(share(field.at("offset")));
+    bond.setRotation(field.at("rotation").number(0));
+    field.at("settings").texts().forEach((name, value) -> {
+      Setting setting = MAKE.createSetting();
+      setting.setName(name);
+      setting.setValue(value);
+      bond.getSettings().add(setting);
+    });
+    return bond;
+  }
+
+  /** A number, or a fraction: whole numbers of six digits are exact, so their quotient is the nearest double. */
+  private static double share(Field field) throws InputException {
+    if (!field.node().isTextual()) {
+      return field.number(0);
+    }
+    String[] fraction = field.text("").split("/");
+    double share = Double.parseDouble(fraction[0]) / Double.parseDouble(fraction[1]);
+    if (Math.abs(share) > 1) {
+      throw BriefProblem.at(field.pointer(), "share", "value", field.node());
+    }
+    return share;
+  }
+
+  private Origin origin(Field field) throws InputException {
+    if (!field.node().isArray()) {
+      return MAKE.createBalancedOrigin();
+    }
+    FixedOrigin origin = MAKE.createFixedOrigin();
+    origin.setX(lengths.position(field.at(0)));
+    origin.setY(lengths.position(field.at(1)));
+    return origin;
+  }
+}

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.brief.internal;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
+import muralbench.base.InputException;
+import muralbench.base.length.LengthFormatException;
+import muralbench.base.length.LengthText;
+import muralbench.base.length.LengthUnit;
+
+/**
+ * Reads the lengths of a brief: a number in its units, or a text with a unit of its own.
+ *
+ * @param unit the unit of a number that has none
+ */
+record Lengths(LengthUnit unit) {
+  /** Nothing on a wall is farther than this, mm; the set-out draws the same line. */
+  private static final double LARGEST = 1e6;
+
+  /** A coordinate, mm. */
+  double position(Field field) throws InputException {
+    double length = millimetres(field);
+    if (Math.abs(length) > LARGEST) {
+      throw BriefProblem.at(field.pointer(), "length.large", "value", field.node());
+    }
+    return length;
+  }
+
+  /** A length above 0, mm. */
+  double size(Field field) throws InputException {
+    double length = position(field);
+    if (!(length > 0)) {
+      throw BriefProblem.at(field.pointer(), "length.positive", "value", field.node(), "example",
+          unit == LengthUnit.INCH ? "\"5 ft 3-1/2 in\"" : "\"1.6 m\"");
+    }
+    return length;
+  }
+
+  /** A length of 0 or more, mm; 0 if it is not given. */
+  double gap(Field field) throws InputException {
+    double length = field.isGiven() ? position(field) : 0;
+    if (length < 0) {
+      throw BriefProblem.at(field.pointer(), "length.notNegative", "value", field.node());
+    }
+    return length;
+  }
+
+  private double millimetres(Field field) throws InputException {
+    JsonNode node = field.node();
+    if (node.isNumber()) {
+      return node.decimalValue().multiply(BigDecimal.valueOf(unit.millimetres())).doubleValue();
+    }
+    try {
+      return LengthText.parse(node.textValue(), unit);
+    } catch (LengthFormatException e) {
+      throw BriefProblem.at(field.pointer(), "length", "what", e.getMessage(), "unit", unit.symbol());
+    }
+  }
+}

@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.brief;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import muralbench.model.BalancedOrigin;
+import muralbench.model.CircleOutline;
+import muralbench.model.DisplayUnits;
+import muralbench.model.Exposure;
+import muralbench.model.FixedOrigin;
+import muralbench.model.Mounting;
+import muralbench.model.Mural;
+import muralbench.model.Opening;
+import muralbench.model.Panel;
+import muralbench.model.PathOutline;
+import muralbench.model.PolygonOutline;
+import muralbench.model.RectangleOutline;
+import muralbench.model.Surface;
+import muralbench.model.TileKind;
+import muralbench.model.file.MuralFile;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BriefReaderTest {
+  private static final String RECTANGLE = "\"rectangle\": [0, 36, 72, 48]";
+
+  @Test
+  void headOfTheMural() throws Exception {
+    Mural mural = BriefReader.readText(Briefs.FULL);
+    assertEquals("Harbour wall", mural.getTitle());
+    assertEquals("Harbour office", mural.getClient());
+    assertEquals("C", mural.getRevision());
+    assertEquals(DisplayUnits.INCHES, mural.getUnits());
+    assertEquals(Exposure.EXTERIOR_FROST, mural.getSite().getExposure());
+  }
+
+  @Test
+  void tile() throws Exception {
+    TileKind tile = BriefReader.readText(Briefs.FULL).getTileKinds().get(0);
+    assertEquals("T6", tile.getId());
+    assertEquals(152.4, tile.getWidth());
+    assertEquals(152.4, tile.getHeight());
+    assertEquals(9.525, tile.getThickness());
+    assertEquals(0.79375, tile.getFacialVariation());
+    assertEquals(0.3, tile.getWaterAbsorption());
+    assertEquals("stoneware", tile.getBody());
+  }
+
+  @Test
+  void panel() throws Exception {
+    Mural mural = BriefReader.readText(Briefs.FULL);
+    Panel panel = mural.getPanels().get(0);
+    assertEquals("A", panel.getId());
+    assertEquals("Low water", panel.getTitle());
+    assertEquals(Surface.FLOOR, panel.getSurface());
+    assertEquals(Mounting.REMOVABLE, panel.getMounting());
+    assertSame(mural.getTileKinds().get(0), panel.getTileKind());
+    assertEquals(3.175, panel.getJoint());
+    assertEquals(1.5875, panel.getEdgeGap());
+    assertRectangle(0, 914.4, 1828.8, 1219.2, (RectangleOutline) panel.getOutline());
+  }
+
+  @Test
+  void opening() throws Exception {
+    Opening opening = BriefReader.readText(Briefs.FULL).getPanels().get(0).getOpenings().get(0);
+    assertEquals("A1", opening.getId());
+    assertEquals("outlet", opening.getKind());
+    assertRectangle(508, 1066.8, 57.15, 88.9, (RectangleOutline) opening.getOutline());
+  }
+
+  @Test
+  void bondAndOrigin() throws Exception {
+    Panel panel = BriefReader.readText(Briefs.FULL).getPanels().get(0);
+    assertEquals("grid", panel.getBond().getKind());
+    assertEquals(0.25, panel.getBond().getOffset());
+    assertEquals(45, panel.getBond().getRotation());
+    assertEquals("size", panel.getBond().getSettings().get(0).getName());
+    assertEquals("2", panel.getBond().getSettings().get(0).getValue());
+    assertEquals(304.8, ((FixedOrigin) panel.getOrigin()).getX());
+    assertEquals(927.1, ((FixedOrigin) panel.getOrigin()).getY());
+  }
+
+  @Test
+  void whatIsLeftOutOfTheMural() throws Exception {
+    Mural mural = BriefReader.readText(Briefs.SHORT);
+    assertNull(mural.getClient());
+    assertEquals("1", mural.getRevision());
+    assertEquals(DisplayUnits.INCHES, mural.getUnits());
+    assertEquals(Exposure.INTERIOR_DRY, mural.getSite().getExposure());
+    TileKind tile = mural.getTileKinds().get(0);
+    assertEquals(0, tile.getThickness());
+    assertEquals(0, tile.getFacialVariation());
+    assertEquals(-1, tile.getWaterAbsorption());
+  }
+
+  @Test
+  void whatIsLeftOutOfThePanel() throws Exception {
+    Panel panel = BriefReader.readText(Briefs.SHORT).getPanels().get(0);
+    assertEquals(Surface.WALL, panel.getSurface());
+    assertEquals(Mounting.FIXED, panel.getMounting());
+    assertEquals(0, panel.getEdgeGap());
+    assertEquals(0, panel.getOpenings().size());
+    assertEquals("grid", panel.getBond().getKind());
+    assertEquals(0, panel.getBond().getOffset());
+    assertEquals(0, panel.getBond().getRotation());
+    assertTrue(panel.getOrigin() instanceof BalancedOrigin);
+  }
+
+  /** The forms the contract of the brief lists, worked out by hand from 1 in = 25.4 mm. */
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', quoteCharacter = '~', value = {
+    "\"5 ft 3 1/2 in\"|1612.9", "\"5' 3-1/2\\\"\"|1612.9", "\"63.5 in\"|1612.9", "\"1/8\"|3.175",
+    "\"1600 mm\"|1600", "\"1.6 m\"|1600", "63.5|1612.9", "1e1|254", "0.1|2.54"})
+  void lengthsAreNumbersOrTexts(String length, double millimetres) throws Exception {
+    String brief = Briefs.SHORT.replace("36, 72, 48", "36, " + length + ", 48");
+    RectangleOutline outline = (RectangleOutline) BriefReader.readText(brief).getPanels().get(0).getOutline();
+    assertEquals(millimetres, outline.getWidth());
+  }
+
+  @Test
+  void bareNumbersAreMillimetresInAMetricBrief() throws Exception {
+    String brief = Briefs.SHORT.replace("\"title\"", "\"units\": \"mm\", \"title\"").replace("\"width\": 6",
+        "\"width\": \"6 in\"");
+    Mural mural = BriefReader.readText(brief);
+    assertEquals(DisplayUnits.MILLIMETRES, mural.getUnits());
+    assertEquals(152.4, mural.getTileKinds().get(0).getWidth());
+    assertEquals(6, mural.getTileKinds().get(0).getHeight());
+    assertRectangle(0, 36, 72, 48, (RectangleOutline) mural.getPanels().get(0).getOutline());
+  }
+
+  @Test
+  void polygon() throws Exception {
+    String brief = Briefs.SHORT.replace(RECTANGLE, "\"polygon\": [[0, -1], [\"1 m\", 0], [10, 10]]");
+    PolygonOutline polygon = (PolygonOutline) BriefReader.readText(brief).getPanels().get(0).getOutline();
+    assertEquals(3, polygon.getPoints().size());
+    assertEquals(-25.4, polygon.getPoints().get(0).getY());
+    assertEquals(1000, polygon.getPoints().get(1).getX());
+  }
+
+  @Test
+  void circle() throws Exception {
+    String brief = Briefs.SHORT.replace(RECTANGLE, "\"circle\": [30, 60, \"2 ft 6 in\"]");
+    CircleOutline circle = (CircleOutline) BriefReader.readText(brief).getPanels().get(0).getOutline();
+    assertEquals(762, circle.getCentreX());
+    assertEquals(1524, circle.getCentreY());
+    assertEquals(762, circle.getRadius());
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', value = {"in|M 0 0 L 254 0 A 254 127 30 0 1 0 254 Z", "mm|M0,0 10,0A10,5 30 01 0 10Z"})
+  void pathIsStoredInMillimetres(String units, String data) throws Exception {
+    String brief = Briefs.SHORT.replace("\"title\"", "\"units\": \"" + units + "\", \"title\"").replace(RECTANGLE,
+        "\"path\": \"M0,0 10,0A10,5 30 01 0 10Z\"").replace("0.125", "\"1 mm\"");
+    PathOutline path = (PathOutline) BriefReader.readText(brief).getPanels().get(0).getOutline();
+    assertEquals(data.replace("L 254", "254"), path.getData());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1/2,0.5", "1/3,0.3333333333333333", "-1/4,-0.25"})
+  void offsetMayBeAFraction(String fraction, double offset) throws Exception {
+    String brief = Briefs.FULL.replace("0.25", "\"" + fraction + "\"");
+    assertEquals(offset, BriefReader.readText(brief).getPanels().get(0).getBond().getOffset());
+  }
+
+  @Test
+  void byteOrderMarkIsNoPartOfTheText() throws Exception {
+    assertEquals("Harbour wall", BriefReader.readText("\uFEFF" + Briefs.SHORT).getTitle());
+  }
+
+  @Test
+  void fileIsReadAsUtf8(@TempDir Path folder) throws Exception {
+    Path file = Files.writeString(folder.resolve("b.json"), Briefs.SHORT.replace("Harbour", "Žďár – 港"));
+    assertEquals("Žďár – 港 wall", BriefReader.read(file).getTitle());
+  }
+
+  @Test
+  void muralCanBeSaved(@TempDir Path folder) throws Exception {
+    Mural mural = BriefReader.readText(Briefs.FULL);
+    MuralFile.write(mural, folder.resolve("b.mural"));
+    assertTrue(EcoreUtil.equals(mural, MuralFile.read(folder.resolve("b.mural"))));
+  }
+
+  private static void assertRectangle(double x, double y, double width, double height, RectangleOutline rectangle) {
+    assertEquals(x, rectangle.getX());
+    assertEquals(y, rectangle.getY());
+    assertEquals(width, rectangle.getWidth());
+    assertEquals(height, rectangle.getHeight());
+  }
+}
