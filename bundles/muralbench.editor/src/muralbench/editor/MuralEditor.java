@@ -11,19 +11,32 @@ import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.editor.internal.MuralFileDialog;
 import muralbench.editor.internal.RegisteredBonds;
+import muralbench.editor.internal.WallView;
+import muralbench.editor.internal.actions.WallActions;
+import muralbench.editor.internal.outline.MuralOutlinePage;
+import muralbench.editor.internal.palette.FlyoutSettings;
 import muralbench.editor.internal.palette.MuralPalette;
+import muralbench.editor.internal.properties.MuralPropertiesPage;
+import muralbench.editor.internal.rulers.RuledWall;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.gef.commands.CommandStack;
 import org.eclipse.gef.palette.PaletteRoot;
+import org.eclipse.gef.ui.palette.FlyoutPaletteComposite.FlyoutPreferences;
 import org.eclipse.gef.ui.parts.GraphicalEditorWithFlyoutPalette;
+import org.eclipse.gef.ui.parts.ScrollingGraphicalViewer;
 import org.eclipse.jface.dialogs.ErrorDialog;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
+import org.eclipse.ui.views.properties.IPropertySheetPage;
 
 /** The editor of one mural: the wall with its panels, openings and pieces. */
 public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
@@ -38,6 +51,8 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
     return thread;
   });
   private OpenMural mural;
+  private RuledWall ruled;
+  private WallView wall;
 
   /** The document this editor shows. */
   public OpenMural openMural() {
@@ -51,7 +66,12 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
    * @return whether there is such a thing
    */
   public boolean reveal(String place) {
-    return false;
+    return wall.reveal(place);
+  }
+
+  /** Shows the whole wall as large as fits. */
+  public void zoomToFit() {
+    wall.fit();
   }
 
   @Override
@@ -62,7 +82,7 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
     try {
       Display display = site.getShell().getDisplay();
       mural = OpenMural.of(muralInput.takeMural(), muralInput.file().orElse(null), RegisteredBonds.current(), worker,
-          display::asyncExec);
+          task -> onDisplay(display, task));
     } catch (InputException | IOException e) {
       throw new PartInitException(e.getMessage(), e);
     }
@@ -76,9 +96,54 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
     setPartName(input.getName());
   }
 
+  private static void onDisplay(Display display, Runnable task) {
+    if (!display.isDisposed()) {
+      display.asyncExec(task);
+    }
+  }
+
   @Override
   protected PaletteRoot getPaletteRoot() {
     return MuralPalette.create();
+  }
+
+  @Override
+  protected FlyoutPreferences getPalettePreferences() {
+    return new FlyoutSettings();
+  }
+
+  @Override
+  protected void createGraphicalViewer(Composite parent) {
+    ruled = new RuledWall(parent);
+    ScrollingGraphicalViewer viewer = new ScrollingGraphicalViewer();
+    viewer.createControl(ruled.frame());
+    setGraphicalViewer(viewer);
+    configureGraphicalViewer();
+    hookGraphicalViewer();
+    initializeGraphicalViewer();
+  }
+
+  @Override
+  protected Control getGraphicalControl() {
+    return ruled.frame();
+  }
+
+  @Override
+  protected void configureGraphicalViewer() {
+    super.configureGraphicalViewer();
+    wall = new WallView(getGraphicalViewer(), mural, this::showStatus);
+    new WallActions(this, getActionRegistry(), wall).addTo(getGraphicalViewer());
+  }
+
+  @Override
+  protected void initializeGraphicalViewer() {
+    super.initializeGraphicalViewer();
+    wall.show();
+    ruled.rule((FigureCanvas) getGraphicalViewer().getControl(), wall.scene());
+  }
+
+  private void showStatus(String words) {
+    getEditorSite().getActionBars().getStatusLineManager().setMessage(words.isEmpty() ? null : words);
   }
 
   @Override
@@ -129,7 +194,13 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
   @Override
   @SuppressWarnings({"rawtypes", "unchecked"})
   public Object getAdapter(Class type) {
-    return type == OpenMural.class ? mural : super.getAdapter(type);
+    if (type == OpenMural.class) {
+      return mural;
+    }
+    if (type == IContentOutlinePage.class && wall != null) {
+      return new MuralOutlinePage(wall.scene(), getEditDomain(), getSelectionSynchronizer(), getActionRegistry());
+    }
+    return type == IPropertySheetPage.class ? new MuralPropertiesPage(mural) : super.getAdapter(type);
   }
 
   @Override

@@ -16,7 +16,7 @@ import muralbench.setout.bond.BondRegistry;
 import muralbench.setout.geometry.Box;
 
 /** The set-out of one panel for one specification: waiting, done or failed. */
-final class PanelTask {
+public final class PanelTask {
   /** Up to about this many tiles a set-out is quick enough to be made while the person drags. */
   static final int QUICK_TILES = 1500;
 
@@ -47,7 +47,7 @@ final class PanelTask {
   }
 
   /** Whether the tiles of the panel are few enough for a set-out at once. */
-  static boolean quick(PanelSpec spec) {
+  public static boolean quick(PanelSpec spec) {
     Box box = spec.outline().box();
     TileSpec tile = spec.tile();
     double module = (tile.width() + spec.joint()) * (tile.height() + spec.joint());

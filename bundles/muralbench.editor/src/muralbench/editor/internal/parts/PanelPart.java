@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.editor.internal.parts;
+
+import java.util.List;
+import java.util.Optional;
+import muralbench.base.InputException;
+import muralbench.base.length.LengthText;
+import muralbench.base.length.LengthUnit;
+import muralbench.editor.internal.field.PanelPicture;
+import muralbench.editor.internal.field.PieceField;
+import muralbench.editor.internal.geometry.Frame;
+import muralbench.editor.internal.geometry.Outlines;
+import muralbench.editor.internal.geometry.Placement;
+import muralbench.editor.internal.geometry.WallPlane;
+import muralbench.editor.internal.policies.CreatePolicy;
+import muralbench.editor.internal.policies.DeletePolicy;
+import muralbench.editor.internal.policies.PlacePolicy;
+import muralbench.editor.internal.tools.PlaceTracker;
+import muralbench.model.Opening;
+import muralbench.model.Panel;
+import muralbench.setout.PanelSetOut;
+import muralbench.setout.Piece;
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.gef.DragTracker;
+import org.eclipse.gef.EditPolicy;
+import org.eclipse.gef.Request;
+
+/** A panel; its pieces have no parts of their own and are found through {@link #pieceAt}. */
+public final class PanelPart extends ScenePart {
+  private static final Frame NOWHERE = new Frame(0, 0, 1, 1);
+
+  private final Panel panel;
+  private Optional<Preview> preview = Optional.empty();
+  private PieceField field;
+
+  /** A part of a scene. */
+  public PanelPart(Scene scene, Panel panel) {
+    super(scene, panel);
+    this.panel = panel;
+  }
+
+  /** Shows the panel as it would become, or as it is again. */
+  public void preview(Optional<Preview> shown) {
+    preview = shown;
+    refreshWithOpenings();
+  }
+
+  /** The panel as it is shown: the one of the model, or the one of the preview. */
+  Panel shown() {
+    return preview.map(Preview::panel).orElse(panel);
+  }
+
+  /** Refreshes the panel, then its openings, which lie in its figure. */
+  void refreshWithOpenings() {
+    refresh();
+    for (Object child : getChildren()) {
+      ((OpeningPart) child).refresh();
+    }
+  }
+
+  /** The piece at a place on the wall. */
+  public Optional<Piece> pieceAt(double x, double y) {
+    return field().flatMap(pieces -> pieces.at(x, y));
+  }
+
+  private Optional<PieceField> field() {
+    Optional<PanelSetOut> now = scene().mural().setOut(panel);
+    if (now.isEmpty()) {
+      field = null;
+    } else if (field == null || field.setOut() != now.get()) {
+      field = new PieceField(now.get());
+    }
+    return Optional.ofNullable(field);
+  }
+
+  @Override
+  protected void refreshVisuals() {
+    Frame frame = Placement.frame(shown()).orElse(NOWHERE);
+    ((PanelFigure) getFigure()).show(new PanelPicture(panel.getId(), panel.getTitle() == null ? "" : panel.getTitle(),
+        size(frame), frame, Outlines.contour(shown().getOutline()), shownField(),
+        preview.isPresent() ? Optional.empty() : scene().mural().problem(panel).map(InputException::problem)), openings());
+  }
+
+  private Optional<PieceField> shownField() {
+    return preview.isPresent() ? preview.get().field() : field();
+  }
+
+  private Rectangle openings() {
+    Rectangle all = WallPlane.rectangle(Placement.frame(shown()).orElse(NOWHERE));
+    for (Opening opening : shown().getOpenings()) {
+      Placement.frame(opening).ifPresent(frame -> all.union(WallPlane.rectangle(frame)));
+    }
+    return all;
+  }
+
+  private String size(Frame frame) {
+    LengthUnit unit = scene().mural().units();
+    return LengthText.shownInFeet(frame.width(), unit) + " × " + LengthText.shownInFeet(frame.height(), unit);
+  }
+
+  @Override
+  protected List<Opening> getModelChildren() {
+    return panel.getOpenings();
+  }
+
+  @Override
+  protected IFigure createFigure() {
+    return new PanelFigure(scene());
+  }
+
+  @Override
+  protected void createEditPolicies() {
+    installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new PlacePolicy());
+    installEditPolicy(EditPolicy.COMPONENT_ROLE, new DeletePolicy());
+    installEditPolicy(EditPolicy.LAYOUT_ROLE, new CreatePolicy());
+  }
+
+  @Override
+  public DragTracker getDragTracker(Request request) {
+    return new PlaceTracker(this);
+  }
+}

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.editor.internal.parts;
+
+import java.util.Optional;
+import muralbench.base.InputException;
+import muralbench.base.Progress;
+import muralbench.editor.internal.PanelTask;
+import muralbench.editor.internal.field.PieceField;
+import muralbench.editor.internal.geometry.Frame;
+import muralbench.editor.internal.geometry.Placement;
+import muralbench.model.Opening;
+import muralbench.model.Panel;
+import muralbench.setout.MuralReader;
+import muralbench.setout.PanelSpec;
+import muralbench.setout.SetOut;
+import muralbench.setout.bond.BondRegistry;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+/**
+ * A panel as it would become if it or one of its openings were put elsewhere, with its set-out where that is quick.
+ *
+ * @param panel a changed copy of the panel
+ * @param field its pieces; none if it has too many, or cannot be set out so
+ */
+public record Preview(Panel panel, Optional<PieceField> field) {
+  /** The preview for a panel, or an opening in it, that goes from one frame to another. */
+  public static Preview of(Panel panel, EObject thing, Frame from, Frame to, BondRegistry bonds) {
+    Panel copy = EcoreUtil.copy(panel);
+    EObject counterpart = thing instanceof Opening ? copy.getOpenings().get(panel.getOpenings().indexOf(thing)) : copy;
+    Placement.place(counterpart, from, to);
+    return new Preview(copy, setOut(copy, bonds));
+  }
+
+  private static Optional<PieceField> setOut(Panel copy, BondRegistry bonds) {
+    try {
+      PanelSpec spec = MuralReader.panel(copy);
+      return PanelTask.quick(spec)
+          ? Optional.of(new PieceField(SetOut.panel(spec, bonds, Progress.NONE)))
+          : Optional.empty();
+    } catch (InputException e) {
+      // Half-way through a drag a panel may be impossible; what stays impossible is reported after the drop.
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.editor.internal.properties;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import muralbench.base.Messages;
+import muralbench.editor.ModelCommand;
+import muralbench.editor.OpenMural;
+import muralbench.editor.internal.commands.Names;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.ui.views.properties.IPropertyDescriptor;
+import org.eclipse.ui.views.properties.IPropertySource;
+
+/** The lines of one thing for the Properties view; every edit is a command that can be undone. */
+final class ModelProperties implements IPropertySource {
+  static final Messages TEXTS = Messages.of(ModelProperties.class);
+
+  private final OpenMural mural;
+  private final EObject thing;
+  private final Map<String, Property> properties = new LinkedHashMap<>();
+
+  ModelProperties(OpenMural mural, EObject thing, List<Property> lines) {
+    this.mural = mural;
+    this.thing = thing;
+    lines.forEach(line -> properties.put(line.id(), line));
+  }
+
+  @Override
+  public Object getEditableValue() {
+    return Names.of(thing);
+  }
+
+  @Override
+  public IPropertyDescriptor[] getPropertyDescriptors() {
+    return properties.values().stream()
+        .map(line -> line.descriptor(TEXTS.text("line." + line.id()), TEXTS.text("group." + line.group())))
+        .toArray(IPropertyDescriptor[]::new);
+  }
+
+  @Override
+  public Object getPropertyValue(Object id) {
+    return properties.get(id).get().get();
+  }
+
+  @Override
+  public void setPropertyValue(Object id, Object value) {
+    Property line = properties.get(id);
+    boolean taken = line.set() != null && !value.equals(line.get().get())
+        && line.refuse().apply(String.valueOf(value)).isEmpty();
+    if (taken) {
+      String label = TEXTS.text("set", "line", TEXTS.text("line." + line.id()).toLowerCase(), "thing", Names.of(thing));
+      mural.execute(ModelCommand.of(label, mural.mural(), () -> line.set().accept(value)));
+    }
+  }
+
+  @Override
+  public boolean isPropertySet(Object id) {
+    return false;
+  }
+
+  @Override
+  public void resetPropertyValue(Object id) {
+    // There is no default to go back to; undo does that.
+  }
+}

@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Gestures of mouse and keyboard. */
+package muralbench.editor.internal.tools;
