@@ -12,7 +12,6 @@ import muralbench.base.Messages;
 import muralbench.editor.internal.MuralFileDialog;
 import muralbench.editor.internal.RegisteredBonds;
 import muralbench.editor.internal.WallView;
-import muralbench.editor.internal.actions.WallActions;
 import muralbench.editor.internal.outline.MuralOutlinePage;
 import muralbench.editor.internal.palette.FlyoutSettings;
 import muralbench.editor.internal.palette.MuralPalette;
@@ -23,18 +22,23 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.gef.DefaultEditDomain;
+import org.eclipse.gef.KeyHandler;
+import org.eclipse.gef.KeyStroke;
 import org.eclipse.gef.commands.CommandStack;
+import org.eclipse.gef.editparts.ZoomManager;
 import org.eclipse.gef.palette.PaletteRoot;
 import org.eclipse.gef.ui.palette.FlyoutPaletteComposite.FlyoutPreferences;
 import org.eclipse.gef.ui.parts.GraphicalEditorWithFlyoutPalette;
 import org.eclipse.gef.ui.parts.ScrollingGraphicalViewer;
 import org.eclipse.jface.dialogs.ErrorDialog;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
 import org.eclipse.ui.views.properties.IPropertySheetPage;
 
@@ -67,11 +71,6 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
    */
   public boolean reveal(String place) {
     return wall.reveal(place);
-  }
-
-  /** Shows the whole wall as large as fits. */
-  public void zoomToFit() {
-    wall.fit();
   }
 
   @Override
@@ -132,7 +131,9 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
   protected void configureGraphicalViewer() {
     super.configureGraphicalViewer();
     wall = new WallView(getGraphicalViewer(), mural, this::showStatus);
-    new WallActions(this, getActionRegistry(), wall).addTo(getGraphicalViewer());
+    KeyHandler keys = new KeyHandler();
+    keys.put(KeyStroke.getPressed(SWT.DEL, SWT.DEL, 0), getActionRegistry().getAction(ActionFactory.DELETE.getId()));
+    getGraphicalViewer().setKeyHandler(getGraphicalViewer().getKeyHandler().setParent(keys));
   }
 
   @Override
@@ -196,6 +197,9 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
   public Object getAdapter(Class type) {
     if (type == OpenMural.class) {
       return mural;
+    }
+    if (type == ZoomManager.class) {
+      return wall == null ? null : wall.scene().zoom();
     }
     if (type == IContentOutlinePage.class && wall != null) {
       return new MuralOutlinePage(wall.scene(), getEditDomain(), getSelectionSynchronizer(), getActionRegistry());

@@ -13,6 +13,7 @@ import muralbench.editor.internal.parts.MuralPart;
 import muralbench.editor.internal.parts.PartFactory;
 import muralbench.editor.internal.parts.Scene;
 import muralbench.editor.internal.parts.WallRoot;
+import muralbench.editor.internal.parts.WallZoom;
 import muralbench.editor.internal.tools.PieceReadout;
 import muralbench.editor.internal.tools.WallGestures;
 import muralbench.editor.internal.tools.WallKeys;
@@ -29,8 +30,6 @@ import org.eclipse.swt.widgets.Listener;
 
 /** Sets up the viewer of the wall and finds things in it. */
 public final class WallView {
-  private static final int MARGIN = 40;
-
   private final GraphicalViewer viewer;
   private final FigureCanvas canvas;
   private final Scene scene;
@@ -39,7 +38,7 @@ public final class WallView {
   public WallView(GraphicalViewer viewer, OpenMural mural, Consumer<String> status) {
     this.viewer = viewer;
     this.canvas = (FigureCanvas) viewer.getControl();
-    WallRoot root = new WallRoot();
+    WallRoot root = new WallRoot(() -> MuralPart.extent(mural));
     viewer.setRootEditPart(root);
     scene = new Scene(mural, new WallStyle(canvas), root.zoom(), status);
     canvas.setBackground(scene.style().of(Tint.DESK));
@@ -60,7 +59,7 @@ public final class WallView {
     canvas.addListener(SWT.Resize, new Listener() {
       @Override
       public void handleEvent(Event event) {
-        if (canvas.getClientArea().width > 2 * MARGIN && canvas.getClientArea().height > 2 * MARGIN) {
+        if (Math.min(canvas.getClientArea().width, canvas.getClientArea().height) > 2 * WallZoom.MARGIN) {
           canvas.removeListener(SWT.Resize, this);
           canvas.getDisplay().asyncExec(() -> fitIfThere());
         }
@@ -70,13 +69,8 @@ public final class WallView {
 
   private void fitIfThere() {
     if (!canvas.isDisposed()) {
-      fit();
+      scene.zoom().fit();
     }
-  }
-
-  /** Shows the whole wall as large as fits. */
-  public void fit() {
-    scene.zoom().fit(MuralPart.extent(scene.mural()), MARGIN);
   }
 
   /** Selects a panel or opening by its id, or the panel of a piece by its key, and brings it into view. */

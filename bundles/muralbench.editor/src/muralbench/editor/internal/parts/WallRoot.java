@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.editor.internal.parts;
 
+import java.util.Optional;
+import java.util.function.Supplier;
+import muralbench.editor.internal.geometry.Frame;
 import org.eclipse.draw2d.FreeformLayer;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.ScalableFreeformLayeredPane;
@@ -15,9 +18,9 @@ import org.eclipse.gef.editparts.ZoomManager;
 public final class WallRoot extends ScalableFreeformRootEditPart {
   private final WallZoom zoom;
 
-  /** A root with a zoom of its own. */
-  public WallRoot() {
-    zoom = new WallZoom((ScalableFreeformLayeredPane) getScaledLayers(), (Viewport) getFigure());
+  /** A root with a zoom of its own; {@code extent} is the part of the wall that is used. */
+  public WallRoot(Supplier<Optional<Frame>> extent) {
+    zoom = new WallZoom((ScalableFreeformLayeredPane) getScaledLayers(), (Viewport) getFigure(), extent);
   }
 
   @Override

@@ -2,6 +2,7 @@
 package muralbench.editor.internal.parts;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import muralbench.editor.internal.geometry.Frame;
 import muralbench.editor.internal.geometry.WallPlane;
 import org.eclipse.draw2d.ScalableFreeformLayeredPane;
@@ -16,14 +17,20 @@ public final class WallZoom extends ZoomManager {
   /** Pixels to a millimetre at true size on a screen of 96 dots to the inch. */
   private static final double TRUE_SIZE = 96 / 25.4;
 
+  /** Left free around what is fitted, pixels; a view with less room than that is not fitted. */
+  public static final int MARGIN = 36;
+
   /** What is shown on its own should be at least so wide, pixels. */
   private static final double SMALL = 60;
 
   private static final double[] LEVELS = {0.01, 0.02, 0.03, 0.05, 0.075, 0.1, 0.15, 0.2, 0.3, 0.5, 0.75, 1, 1.5, 2, 3};
 
-  /** Zoom of a pane seen through a viewport. */
-  public WallZoom(ScalableFreeformLayeredPane pane, Viewport viewport) {
+  private final Supplier<Optional<Frame>> extent;
+
+  /** Zoom of a pane seen through a viewport; {@code extent} is what has to be seen when all is to be seen. */
+  public WallZoom(ScalableFreeformLayeredPane pane, Viewport viewport, Supplier<Optional<Frame>> extent) {
     super(pane, viewport);
+    this.extent = extent;
     double[] zooms = new double[LEVELS.length];
     for (int i = 0; i < zooms.length; i++) {
       zooms[i] = LEVELS[i] * TRUE_SIZE / WallPlane.UNITS;
@@ -43,15 +50,24 @@ public final class WallZoom extends ZoomManager {
         (int) Math.round(y * getZoom()) - inViewport.y));
   }
 
-  /** Shows a frame as large as fits, with a margin of so many pixels. */
-  public void fit(Optional<Frame> frame, int margin) {
+  /** Shows the whole wall as large as fits. */
+  public void fit() {
     Dimension room = getViewport().getClientArea().getSize();
-    if (frame.isEmpty() || room.width <= 2 * margin || room.height <= 2 * margin) {
-      return;
+    Optional<Frame> frame = extent.get();
+    if (frame.isPresent() && room.width > 2 * MARGIN && room.height > 2 * MARGIN) {
+      Rectangle units = WallPlane.rectangle(frame.get());
+      setZoom(Math.min((room.width - 2.0 * MARGIN) / units.width, (room.height - 2.0 * MARGIN) / units.height));
+      centre(units.getCenter());
     }
-    Rectangle units = WallPlane.rectangle(frame.get());
-    setZoom(Math.min((room.width - 2.0 * margin) / units.width, (room.height - 2.0 * margin) / units.height));
-    centre(units.getCenter());
+  }
+
+  @Override
+  public void setZoomAsText(String text) {
+    if (FIT_ALL.equals(text)) {
+      fit();
+    } else {
+      super.setZoomAsText(text);
+    }
   }
 
   /** Brings a frame to the middle, nearer if it is small on the screen and farther if it does not fit. */
