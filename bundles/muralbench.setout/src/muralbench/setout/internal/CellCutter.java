@@ -26,17 +26,12 @@ final class CellCutter {
   private final LocalRegion local;
   private final EdgeGrid edges;
 
-  /**
-   * A cutter.
-   *
-   * @param placed from the bond's coordinates to the wall plane
-   * @param reach the largest side of a cell's box in the wall plane, mm
-   */
-  CellCutter(TiledRegion region, Motion placed, double reach) {
+  /** A cutter; {@code placed} goes from the bond's coordinates to the wall plane. */
+  CellCutter(TiledRegion region, Motion placed) {
     this.curves = region.curves();
     this.placed = placed;
-    local = new LocalRegion(region.geometry(), reach);
-    edges = new EdgeGrid(region.geometry(), reach / 2);
+    local = region.local();
+    edges = region.grid();
   }
 
   /** What is left of the cell, or null if nothing is. */
@@ -46,6 +41,17 @@ final class CellCutter {
     if (!edges.meets(box)) {
       return local.holds(EdgeGrid.middle(box)) ? new CutCell(cell, List.of(uncut(face))) : null;
     }
+    return cut(cell, face, box);
+  }
+
+  /** As {@link #cut}, but null also for a cell that no edge of the region comes near. */
+  CutCell cutAtEdge(Cell cell) {
+    Contour face = cell.face().moved(placed);
+    Envelope box = envelope(face);
+    return edges.meets(box) ? cut(cell, face, box) : null;
+  }
+
+  private CutCell cut(Cell cell, Contour face, Envelope box) {
     Polygon polygon = Rings.polygon(face, SetOut.CHORD_ERROR);
     Geometry around = local.around(box);
     List<CutCell.Part> parts = new ArrayList<>();

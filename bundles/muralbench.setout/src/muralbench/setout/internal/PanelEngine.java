@@ -55,7 +55,8 @@ public final class PanelEngine {
     checkSizes(pattern);
     TiledRegion region = TiledRegion.of(panel, units);
     Motion turned = Motion.turn(panel.bond().rotation(), Vec.ZERO);
-    Vec origin = panel.origin() instanceof OriginSpec.At at ? at.corner() : turned.of(balanced(region, pattern, turned));
+    Vec origin = panel.origin() instanceof OriginSpec.At at ? at.corner()
+        : turned.of(new PlacementSearch(region, pattern, turned, panel.tile(), panel.joint(), progress).best());
     Motion placed = turned.then(Motion.shift(origin));
     List<CutCell> cut = cells(region, pattern, placed, progress);
     if (cut.isEmpty()) {
@@ -105,56 +106,9 @@ public final class PanelEngine {
     }
   }
 
-  /** The start of the pattern in its own, turned-back coordinates. */
-  private Vec balanced(TiledRegion region, Pattern pattern, Motion turned) {
-    Box box = region.box(turned.inverse());
-    List<Pattern.Run> across = pattern.runs(Pattern.Axis.ACROSS, box);
-    if (panel.bond().rotation() % 90 != 0 || across.isEmpty()) {
-      return centred(region, pattern, box, turned);
-    }
-    // The course that starts the pattern is the lowest that shows.
-    double y = firstSeen(BalancedStart.between(box.minY(), box.maxY(), across), across.get(0), box.minY());
-    Box seen = new Box(box.minX(), box.minY() - y, box.maxX(), box.maxY() - y);
-    List<Pattern.Run> along = pattern.runs(Pattern.Axis.ALONG, seen);
-    double x = firstSeen(BalancedStart.between(box.minX(), box.maxX(), along), along.get(0), box.minX());
-    return new Vec(x, y);
-  }
-
-  /** The start of the first face of a run that reaches beyond an edge. */
-  private static double firstSeen(double start, Pattern.Run run, double edge) {
-    double before = Math.floor((edge + TOUCH - run.face() - run.start() - start) / run.module());
-    return start + (before + 1) * run.module();
-  }
-
-  /** For patterns that run askew: of the ways to centre a face or a joint, the one with the largest smallest piece. */
-  private Vec centred(TiledRegion region, Pattern pattern, Box box, Motion turned) {
-    Vec best = null;
-    double bestSmallest = -1;
-    for (Vec centre : centres(pattern)) {
-      Vec start = box.centre().minus(centre);
-      double smallest = cells(region, pattern, turned.then(Motion.shift(turned.of(start))), Progress.NONE).stream()
-          .flatMap(cell -> cell.parts().stream()).mapToDouble(CutCell.Part::area).min().orElse(0);
-      if (smallest > bestSmallest * (1 + TOUCH)) {
-        bestSmallest = smallest;
-        best = start;
-      }
-    }
-    return best;
-  }
-
-  private List<Vec> centres(Pattern pattern) {
-    if (!pattern.centres().isEmpty()) {
-      return pattern.centres();
-    }
-    double joint = -panel.joint() / 2;
-    double middle = panel.tile().width() / 2;
-    double half = panel.tile().height() / 2;
-    return List.of(new Vec(middle, half), new Vec(middle, joint), new Vec(joint, half), new Vec(joint, joint));
-  }
-
   private List<CutCell> cells(TiledRegion region, Pattern pattern, Motion placed, Progress progress) {
     Box area = region.box(placed.inverse());
-    CellCutter cutter = new CellCutter(region, placed, Math.hypot(panel.tile().width(), panel.tile().height()));
+    CellCutter cutter = new CellCutter(region, placed);
     int expected = (int) (pattern.density() * area.width() * area.height()) + CELLS_PER_STEP;
     progress.begin(texts.text("progress.panel", "panel", panel.id()), expected);
     List<CutCell> cut = new ArrayList<>();

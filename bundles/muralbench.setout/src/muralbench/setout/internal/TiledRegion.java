@@ -28,21 +28,28 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
 
 /** The part of a panel that is tiled: inside its outline, outside its openings, less the edge gap. */
 final class TiledRegion {
-  private final Geometry geometry;
   private final CurveRestorer curves;
   private final double area;
   private final List<Contour> edges;
+  private final LocalRegion local;
+  private final EdgeGrid grid;
 
-  private TiledRegion(Geometry geometry, CurveRestorer curves, double area, List<Contour> edges) {
-    this.geometry = geometry;
+  private TiledRegion(Geometry geometry, CurveRestorer curves, double area, List<Contour> edges, double reach) {
     this.curves = curves;
     this.area = area;
     this.edges = edges;
+    local = new LocalRegion(geometry, reach);
+    grid = new EdgeGrid(geometry, reach / 2);
   }
 
-  /** The region as polygons with chords in the place of curves. */
-  Geometry geometry() {
-    return geometry;
+  /** The region, ready to be cut with shapes about the size of the tile. */
+  LocalRegion local() {
+    return local;
+  }
+
+  /** Where the edges of the region are. */
+  EdgeGrid grid() {
+    return grid;
   }
 
   /** Gives pieces cut from the region their curves back. */
@@ -100,7 +107,7 @@ final class TiledRegion {
     if (edges.isEmpty()) {
       throw new InputException(panel.id(), texts.text("panel.empty"), texts.text("panel.empty.remedy"));
     }
-    return new TiledRegion(region, curves, area, edges);
+    return new TiledRegion(region, curves, area, edges, Math.hypot(panel.tile().width(), panel.tile().height()));
   }
 
   private static Polygon checked(Contour contour, String id, LengthUnit units, Messages texts) throws InputException {

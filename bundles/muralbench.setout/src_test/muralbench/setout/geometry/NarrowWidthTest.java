@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.setout.geometry;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class NarrowWidthTest {
+  @Test
+  void aRectangleIsAsNarrowAsItsShortSide() {
+    assertEquals(30, width(Contour.rectangle(5, 5, 80, 30)), 1e-9);
+  }
+
+  @Test
+  void anLIsAsNarrowAsItsThinnerLeg() {
+    assertEquals(10, width(polygon(0, 0, 100, 0, 100, 10, 40, 10, 40, 100, 0, 100)), 1e-9);
+  }
+
+  @Test
+  void aUIsMeasuredThroughTheTileNotThroughTheGap() {
+    assertEquals(20, width(polygon(0, 0, 100, 0, 100, 90, 80, 90, 80, 30, 75, 30, 75, 90, 0, 90)), 1e-9);
+  }
+
+  @Test
+  void aClippedCornerDoesNotMakeATileNarrow() {
+    assertEquals(100, width(polygon(0, 0, 100, 0, 100, 99, 99, 100, 0, 100)), 1e-9);
+  }
+
+  @Test
+  void aTriangleIsAsNarrowAsItsLeastHeight() {
+    assertEquals(24, width(polygon(0, 0, 40, 0, 40, 30)), 1e-9);
+  }
+
+  @Test
+  void aWebBesideAHoleCounts() {
+    Contour hole = Contour.rectangle(10, 40, 20, 20).reversed();
+
+    assertEquals(10, NarrowWidth.of(Contour.rectangle(0, 0, 100, 100), List.of(hole)), 1e-9);
+  }
+
+  @Test
+  void aRoundHoleLeavesItsNearestWeb() {
+    Contour hole = Contour.circle(new Vec(30, 50), 20).reversed();
+
+    assertEquals(10, NarrowWidth.of(Contour.rectangle(0, 0, 100, 100), List.of(hole)), 0.1);
+  }
+
+  private static double width(Contour contour) {
+    return NarrowWidth.of(contour, List.of());
+  }
+
+  private static Contour polygon(double... coordinates) {
+    List<Vec> corners = new ArrayList<>();
+    for (int i = 0; i < coordinates.length; i += 2) {
+      corners.add(new Vec(coordinates[i], coordinates[i + 1]));
+    }
+    return Contour.polygon(corners);
+  }
+}
