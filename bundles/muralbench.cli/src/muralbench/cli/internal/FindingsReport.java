@@ -34,15 +34,16 @@ final class FindingsReport {
     return errors().findings.isEmpty() ? ExitCode.DONE : ExitCode.RULE_BROKEN;
   }
 
-  /** One line for each finding, and below it what to do and where the rule comes from; nothing if there are none. */
+  /** For each finding what it is, what to do, and where the rule comes from; nothing if there are none. */
   void table(PrintStream out) {
     int place = findings.stream().mapToInt(finding -> finding.place().length()).max().orElse(0);
     for (Finding finding : findings) {
       String head = String.format(Locale.ROOT, "%-8s %-" + Math.max(1, place) + "s  ",
           TEXTS.text("grade." + word(finding.grade())), finding.place());
       out.println(head + finding.message());
-      out.println(" ".repeat(head.length()) + TEXTS.text("finding.below", "remedy", finding.remedy(), "source",
-          finding.source()));
+      String below = " ".repeat(head.length());
+      out.println(below + finding.remedy());
+      out.println(below + TEXTS.text("finding.source", "source", finding.source()));
     }
   }
 
