@@ -3,6 +3,7 @@ package muralbench.export;
 
 import java.util.List;
 import muralbench.export.internal.cuts.CuttingListExporter;
+import muralbench.export.internal.keysheet.KeySheetExporter;
 import muralbench.export.internal.pieces.PiecesExporter;
 import muralbench.export.internal.svg.SvgExporter;
 
@@ -12,6 +13,7 @@ final class StandardExporters {
 
   static List<Exporter> all() {
     return List.of(
+        new KeySheetExporter(),
         new CuttingListExporter(),
         new SvgExporter(),
         new PiecesExporter());

@@ -146,7 +146,9 @@ public final class Canvas {
     out.beginText();
     out.setFont(type.bold() ? bold : plain, points(lettering.size(type)));
     float turn = upwards ? 1 : 0;
-    out.setTextMatrix(new Matrix(1 - turn, turn, -turn, 1 - turn, points(x), points(y)));
+    float stretch = (float) type.stretch();
+    out.setTextMatrix(
+        new Matrix((1 - turn) * stretch, turn * stretch, -turn, 1 - turn, points(x), points(y)));
     out.showText(shown);
     out.endText();
   }

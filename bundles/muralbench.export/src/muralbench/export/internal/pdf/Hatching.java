@@ -11,7 +11,8 @@ import muralbench.setout.geometry.Vec;
 
 /**
  * Parallel lines rising to the right at 45 degrees that fill an area. With lines of 0.18 mm at least 1.2 mm apart they
- * survive a photocopier (common practice). All lines of a sheet lie on one grid, so hatching of neighbours runs through.
+ * survive a photocopier (common practice). All lines of a sheet lie on one grid, so hatching of neighbours runs
+ * through.
  *
  * @param spacing distance between lines, mm
  */

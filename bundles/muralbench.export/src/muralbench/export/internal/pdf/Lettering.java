@@ -10,8 +10,8 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /**
- * The letters of all printed documents: which signs there are and how wide they are. Knows no document, so that pages can
- * be planned before they are drawn. A sign the font lacks is replaced by a visible mark.
+ * The letters of all printed documents: which signs there are and how wide they are. Knows no document, so that pages
+ * can be planned before they are drawn. A sign the font lacks is replaced by a visible mark.
  */
 public final class Lettering implements AutoCloseable {
   private static final int REPLACEMENT = 0xFFFD;
@@ -36,7 +36,7 @@ public final class Lettering implements AutoCloseable {
     for (int sign : printable(text, type).codePoints().toArray()) {
       units += face.font.getAdvanceWidth(face.glyphs.getGlyphId(sign));
     }
-    return units * size(type) / face.unitsPerEm;
+    return units * size(type) * type.stretch() / face.unitsPerEm;
   }
 
   /** The size of the font (its em) that gives the height of capitals asked for, mm. */

@@ -31,7 +31,7 @@ public final class TextFit {
     return shorter;
   }
 
-  /** The text in lines of at most {@code width} mm, broken at spaces; a word that is too long by itself is shortened. */
+  /** The text in lines of at most {@code width} mm, broken at spaces; a word that is too long is shortened. */
   public List<String> wrapped(String text, Type type, double width) throws IOException {
     List<String> lines = new ArrayList<>();
     String line = "";

@@ -29,36 +29,44 @@ public final class ReadSheet {
 
   private ReadSheet() {}
 
-  /** The texts of a page; a run of letters that follow one another is one text. */
+  /** The texts of a page, one for every piece of text that was shown in one go. */
   public static List<Text> texts(PDDocument document, int page) throws IOException {
     List<Text> found = new ArrayList<>();
+    List<TextPosition> places = new ArrayList<>();
     PDFTextStripper stripper = new PDFTextStripper() {
       @Override
-      protected void writeString(String text, List<TextPosition> places) {
-        add(found, text, places);
+      protected void showText(byte[] string) throws IOException {
+        places.clear();
+        super.showText(string);
+        add(found, places);
+      }
+
+      @Override
+      protected void processTextPosition(TextPosition text) {
+        places.add(text);
       }
     };
-    // Words that stand close are still words of their own.
-    stripper.setWordSeparator("\n");
     stripper.setStartPage(page + 1);
     stripper.setEndPage(page + 1);
     stripper.writeText(document, new StringWriter());
     return found;
   }
 
-  private static void add(List<Text> found, String text, List<TextPosition> places) {
+  private static void add(List<Text> found, List<TextPosition> places) {
+    StringBuilder text = new StringBuilder();
+    places.forEach(place -> text.append(place.getUnicode()));
     TextPosition first = places.get(0);
     TextPosition last = places.get(places.size() - 1);
     double x = first.getTextMatrix().getTranslateX() * POINT;
     double y = first.getTextMatrix().getTranslateY() * POINT;
     double capitals = first.getFont().getFontDescriptor().getCapHeight() / 1000;
-    double height = capitals * Math.hypot(first.getTextMatrix().getScaleX(), first.getTextMatrix().getShearY()) * POINT;
+    double height = capitals * Math.hypot(first.getTextMatrix().getScaleY(), first.getTextMatrix().getShearX()) * POINT;
     boolean upwards = first.getDir() == 90;
     double lastX = last.getTextMatrix().getTranslateX() * POINT;
     double lastY = last.getTextMatrix().getTranslateY() * POINT;
     double advance = last.getWidthDirAdj() * POINT;
     Box box = upwards ? new Box(x - height, y, x, lastY + advance) : new Box(x, y, lastX + advance, y + height);
-    found.add(new Text(text, box, height, upwards));
+    found.add(new Text(text.toString(), box, height, upwards));
   }
 
   /** The stroked and filled paths of a page in the order drawn. */

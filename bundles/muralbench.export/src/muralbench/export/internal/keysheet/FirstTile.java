@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.export.internal.keysheet;
+
+import java.util.Comparator;
+import java.util.List;
+import muralbench.setout.OriginSpec;
+import muralbench.setout.PanelSetOut;
+import muralbench.setout.Piece;
+import muralbench.setout.PieceKind;
+import muralbench.setout.geometry.Vec;
+
+/**
+ * The tile that is set first, and the datum point at its lower left corner, through which the level datum line and the
+ * plumb line run. With a given origin it is the tile there, if that is whole; otherwise the whole tile nearest to the
+ * centre line in the lowest course that has one (common practice: start on a level line above the cuts, at the middle).
+ *
+ * @param piece the piece
+ * @param datum lower left corner of its face, in the wall plane
+ */
+record FirstTile(Piece piece, Vec datum) {
+  private static final double SAME_PLACE = 0.01;
+
+  static FirstTile of(PanelSetOut panel) {
+    List<Piece> whole = panel.pieces().stream().filter(piece -> piece.kind() == PieceKind.WHOLE).toList();
+    if (panel.spec().origin() instanceof OriginSpec.At) {
+      for (Piece piece : whole) {
+        if (corner(piece).distance(panel.origin()) < SAME_PLACE) {
+          return new FirstTile(piece, corner(piece));
+        }
+      }
+    }
+    double middle = panel.spec().outline().box().centre().x();
+    Piece first = (whole.isEmpty() ? panel.pieces() : whole).stream()
+        .min(Comparator.<Piece>comparingInt(Piece::course)
+            .thenComparingDouble(piece -> Math.rint(Math.abs(piece.face().box().centre().x() - middle) * 100))
+            .thenComparingInt(Piece::position))
+        .orElseThrow();
+    return new FirstTile(first, corner(first));
+  }
+
+  private static Vec corner(Piece piece) {
+    return piece.face().segments().get(0).start();
+  }
+}

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.export.internal.keysheet;
+
+import java.io.IOException;
+import java.util.List;
+import muralbench.base.Messages;
+import muralbench.export.internal.pdf.Canvas;
+import muralbench.export.internal.pdf.Hatching;
+import muralbench.export.internal.pdf.Pen;
+import muralbench.export.internal.pdf.TextFit;
+import muralbench.export.internal.pdf.Type;
+import muralbench.setout.geometry.Box;
+import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Vec;
+
+/** The legend of panel sheets: every mark and line with its meaning in words. */
+final class Legend {
+  private static final Type WORDS = Type.plain(1.9);
+  private static final double ROW = 4.6;
+  private static final double SAMPLE = 12;
+
+  private final Canvas canvas;
+  private final Messages texts;
+
+  Legend(Canvas canvas, Messages texts) {
+    this.canvas = canvas;
+    this.texts = texts;
+  }
+
+  @FunctionalInterface
+  private interface Sample {
+    void draw(Box place) throws IOException;
+  }
+
+  /** One line of the legend. */
+  private record Entry(String key, Sample sample) {}
+
+  /** Draws the legend from the top of {@code place} down. */
+  void draw(Box place) throws IOException {
+    List<Entry> entries = List.of(
+        new Entry("legend.whole", box -> canvas.box(box, Pen.MEDIUM)),
+        new Entry("legend.cut", this::cut),
+        new Entry("legend.opening", this::opening),
+        new Entry("legend.first", box -> canvas.stroke(List.of(Contour.circle(box.centre(), 1.6)), Pen.HEAVY)),
+        new Entry("legend.datum", box -> level(box, ReferenceLines.DATUM)),
+        new Entry("legend.plumb", box -> level(box, ReferenceLines.PLUMB)),
+        new Entry("legend.centre", box -> level(box, ReferenceLines.CENTRE)),
+        new Entry("legend.match", box -> level(box, ReferenceLines.MATCH)));
+    double step = Math.min(ROW, place.height() / entries.size());
+    for (int i = 0; i < entries.size(); i++) {
+      double top = place.maxY() - i * step;
+      entries.get(i).sample().draw(new Box(place.minX(), top - step + 0.7, place.minX() + SAMPLE, top - 0.7));
+      String words = texts.text(entries.get(i).key());
+      String fit = new TextFit(canvas.lettering()).shortened(words, WORDS, place.width() - SAMPLE - 2);
+      double base = top - step / 2 - WORDS.height() / 2;
+      canvas.text(fit, WORDS, new Vec(place.minX() + SAMPLE + 2, base), Canvas.Align.LEFT);
+    }
+  }
+
+  private void cut(Box box) throws IOException {
+    Contour edge = Contour.rectangle(box.minX(), box.minY(), box.width(), box.height());
+    canvas.lines(Hatching.CUT.lines(List.of(edge), List.of()), Pen.THIN);
+    canvas.box(box, Pen.MEDIUM);
+  }
+
+  private void opening(Box box) throws IOException {
+    canvas.lines(Diagonals.of(Contour.rectangle(box.minX(), box.minY(), box.width(), box.height())), Pen.MEDIUM);
+    canvas.box(box, Pen.THICK);
+  }
+
+  private void level(Box box, Pen pen) throws IOException {
+    double y = box.centre().y();
+    canvas.line(new Vec(box.minX(), y), new Vec(box.maxX(), y), pen);
+  }
+}

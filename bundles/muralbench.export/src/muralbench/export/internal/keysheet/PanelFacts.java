@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.export.internal.keysheet;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import muralbench.setout.OpeningSpec;
+import muralbench.setout.PanelSetOut;
+import muralbench.setout.Piece;
+import muralbench.setout.geometry.Box;
+import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Vec;
+
+/**
+ * What the planning of a panel's sheets needs to know of it, independent of paper and scale.
+ *
+ * @param panel the panel
+ * @param first the tile to start with
+ * @param box the smallest upright rectangle around panel and pieces, in the wall plane
+ * @param keys the room for the key in each piece, in the order of the pieces
+ * @param face the room for the widest key in an uncut face
+ * @param straight whether the courses lie level
+ * @param columns joints that run through from bottom to top: places across where sheets may part
+ * @param courses joints between courses: heights where sheets may part
+ */
+record PanelFacts(PanelSetOut panel, FirstTile first, Box box, List<KeyRoom> keys, KeyRoom face, boolean straight,
+    List<Double> columns, List<Double> courses) {
+
+  static PanelFacts of(PanelSetOut panel, KeyLetters letters) throws IOException {
+    FirstTile first = FirstTile.of(panel);
+    List<KeyRoom> keys = new ArrayList<>(panel.pieces().size());
+    for (Piece piece : panel.pieces()) {
+      keys.add(KeyRoom.in(piece.outline(), piece.holes(), letters.words(piece.key())));
+    }
+    KeyRoom.Words widest =
+        keys.stream().map(KeyRoom::words).max(Comparator.comparingDouble(KeyRoom.Words::width)).orElseThrow();
+    KeyRoom face = KeyRoom.in(first.piece().face(), List.of(), widest);
+    boolean straight = panel.pieces().stream().allMatch(piece -> isLevel(piece.face()));
+    Box box = panel.spec().outline().box();
+    for (OpeningSpec opening : panel.spec().openings()) {
+      box = box.and(opening.outline().box());
+    }
+    List<Double> columns = straight ? columns(panel) : List.of();
+    return new PanelFacts(panel, first, box, keys, face, straight, columns, straight ? courses(panel) : List.of());
+  }
+
+  private static boolean isLevel(Contour face) {
+    Vec side = face.segments().get(0).end().minus(face.segments().get(0).start());
+    return Math.abs(side.x() * side.y()) < 1e-9;
+  }
+
+  private static List<Double> courses(PanelSetOut panel) {
+    TreeSet<Double> joints = new TreeSet<>();
+    for (Piece piece : panel.pieces()) {
+      joints.add(hundredths(piece.face().box().minY() - panel.spec().joint() / 2));
+    }
+    return List.copyOf(joints);
+  }
+
+  /** Joints that are met in every course that reaches past them. */
+  private static List<Double> columns(PanelSetOut panel) {
+    Map<Integer, Set<Double>> byCourse = new HashMap<>();
+    for (Piece piece : panel.pieces()) {
+      Set<Double> joints = byCourse.computeIfAbsent(piece.course(), course -> new HashSet<>());
+      joints.add(hundredths(piece.face().box().minX() - panel.spec().joint() / 2));
+      joints.add(hundredths(piece.face().box().maxX() + panel.spec().joint() / 2));
+    }
+    TreeSet<Double> through = new TreeSet<>();
+    byCourse.values().forEach(through::addAll);
+    byCourse.values().forEach(joints -> through.removeIf(joint -> passes(joints, joint)));
+    return List.copyOf(through);
+  }
+
+  private static boolean passes(Set<Double> joints, double joint) {
+    return !joints.contains(joint) && joints.stream().anyMatch(other -> other < joint)
+        && joints.stream().anyMatch(other -> other > joint);
+  }
+
+  private static double hundredths(double place) {
+    return Math.rint(place * 100) / 100;
+  }
+
+  /** How many pieces cannot hold their key at a reduction. */
+  long outside(double reduction) {
+    return keys.stream().filter(room -> !room.fits(reduction)).count();
+  }
+}

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.export.internal.keysheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import muralbench.base.Messages;
+import muralbench.base.length.LengthText;
+import muralbench.base.length.LengthUnit;
+import muralbench.setout.OpeningSpec;
+import muralbench.setout.PanelSetOut;
+import muralbench.setout.Piece;
+import muralbench.setout.PieceKind;
+import muralbench.setout.TileSpec;
+import muralbench.setout.geometry.Box;
+
+/** What a sheet of a panel says in words. No text repeats a key: every key stands once, on its piece. */
+final class PanelNotes {
+  private final Messages texts;
+  private final LengthUnit units;
+
+  PanelNotes(PrintTexts print) {
+    texts = print.texts();
+    units = print.units();
+  }
+
+  List<String> of(PanelFacts facts, SheetPlan sheet) {
+    List<String> notes = new ArrayList<>();
+    notes.add(counts(facts.panel()));
+    notes.add(texts.text("note.keys"));
+    notes.add(first(facts.first().piece()));
+    notes.add(datum(facts));
+    notes.add(dimensions(facts));
+    for (OpeningSpec opening : facts.panel().spec().openings()) {
+      if (opening.outline().box().meets(sheet.window())) {
+        notes.add(opening(facts.panel(), opening));
+      }
+    }
+    return notes;
+  }
+
+  private String counts(PanelSetOut panel) {
+    TileSpec tile = panel.spec().tile();
+    return texts.text("note.counts", "courses", panel.courses(), "pieces", panel.pieces().size(), "whole",
+        panel.whole(), "cut", panel.cut(), "tile", tile.id(), "width", shown(tile.width()), "height",
+        shown(tile.height()), "joint", shown(panel.spec().joint()));
+  }
+
+  private String first(Piece first) {
+    return texts.text(first.kind() == PieceKind.WHOLE ? "note.first" : "note.first.cut", "course", first.course(),
+        "position", first.position());
+  }
+
+  private String datum(PanelFacts facts) {
+    Box box = facts.box();
+    double x = facts.first().datum().x();
+    double y = facts.first().datum().y();
+    return texts.text(onFloor(facts.panel()) ? "note.datum.floor" : "note.datum", "height", shown(y),
+        "left", shown(x - box.minX()), "up", shown(y - box.minY()));
+  }
+
+  private String dimensions(PanelFacts facts) {
+    String unit = texts.text(units == LengthUnit.INCH ? "unit.inch" : "unit.millimetre");
+    return facts.straight()
+        ? texts.text("note.dimensions", "unit", unit, "course", facts.first().piece().course())
+        : texts.text("note.dimensions.turned", "unit", unit);
+  }
+
+  private String opening(PanelSetOut panel, OpeningSpec opening) {
+    Box box = opening.outline().box();
+    return texts.text(onFloor(panel) ? "note.opening.floor" : "note.opening", "id", opening.id(), "kind",
+        opening.kind(), "width", shown(box.width()), "height", shown(box.height()), "floor", shown(box.minY()));
+  }
+
+  private static boolean onFloor(PanelSetOut panel) {
+    return panel.spec().surface().equals("floor");
+  }
+
+  private String shown(double length) {
+    return LengthText.shown(length, units);
+  }
+}

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.export.internal.keysheet;
+
+import java.io.IOException;
+import muralbench.base.Messages;
+import muralbench.export.internal.pdf.Canvas;
+import muralbench.setout.geometry.Box;
+
+/** Draws the sheets of a panel. */
+final class PanelSheetDrawing {
+  private final PrintTexts print;
+  private final Messages texts;
+  private final PanelPlan plan;
+  private final int firstNumber;
+  private final int count;
+  private final RunningDimensions across;
+  private final RunningDimensions up;
+
+  /**
+   * A drawing.
+   *
+   * @param firstNumber number of the panel's first sheet in the whole document
+   * @param count number of sheets in the whole document
+   */
+  PanelSheetDrawing(PrintTexts print, PanelPlan plan, int firstNumber, int count) {
+    this.print = print;
+    this.texts = print.texts();
+    this.plan = plan;
+    this.firstNumber = firstNumber;
+    this.count = count;
+    this.across = RunningDimensions.across(plan.facts());
+    this.up = RunningDimensions.up(plan.facts());
+  }
+
+  void draw(Canvas canvas, int index) throws IOException {
+    SheetPlan sheet = plan.sheets().get(index);
+    PanelFacts facts = plan.facts();
+    ElevationDrawing elevation = new ElevationDrawing(canvas, facts, sheet);
+    DimensionDrawing dimensions = new DimensionDrawing(canvas, sheet.placing(), sheet.window(),
+        sheet.gutters().labels(), print.units());
+    ReferenceLines lines = new ReferenceLines(canvas, plan, sheet, firstNumber);
+    dimensions.across(across);
+    dimensions.up(up);
+    elevation.drawWork();
+    lines.drawReferences(print.units());
+    lines.drawMatchLines();
+    elevation.drawTexts();
+    furnish(canvas, sheet, index);
+  }
+
+  private void furnish(Canvas canvas, SheetPlan sheet, int index) throws IOException {
+    SheetFurniture furniture = new SheetFurniture(canvas, sheet.layout());
+    String name = PrintTexts.name(plan.facts().panel().spec());
+    String aside = texts.text(plan.sheets().size() == 1 ? "heading.panel.whole" : "heading.panel.part",
+        "number", index + 1, "count", plan.sheets().size());
+    furniture.heading(texts.text("heading.panel", "panel", name), aside);
+    boolean parted = plan.sheets().size() > 1;
+    furniture.draw(print.titleBlock(name, plan.scale().name(), firstNumber + index, count),
+        new PanelNotes(print).of(plan.facts(), sheet), sheet.layout().notes(parted), texts.text("safety"));
+    Box legend = sheet.layout().legend();
+    double split = legend.minX() + SheetLayout.LEGEND;
+    new Legend(canvas, texts).draw(new Box(legend.minX(), legend.minY(), split, legend.maxY()));
+    if (parted) {
+      Box map = new Box(split + 1, legend.minY(), legend.maxX() - 1, legend.maxY());
+      new SheetMap(canvas, plan, firstNumber).draw(map, sheet, texts.text("map.title"));
+    }
+  }
+}

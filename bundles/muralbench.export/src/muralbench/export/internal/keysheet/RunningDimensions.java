@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.export.internal.keysheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.DoubleStream;
+import muralbench.base.length.LengthText;
+import muralbench.base.length.LengthUnit;
+import muralbench.setout.OpeningSpec;
+import muralbench.setout.Piece;
+import muralbench.setout.geometry.Box;
+
+/**
+ * Running dimensions along one edge: distances from a datum to either side. Every value is rounded by itself from the
+ * exact distance, so that roundings never add up.
+ *
+ * @param datum where the distances are counted from, mm
+ * @param places what is dimensioned, rising, mm
+ */
+record RunningDimensions(double datum, List<Double> places) {
+  private static final double SAME = 0.05;
+
+  /**
+   * One dimension.
+   *
+   * @param place where, mm
+   * @param text the rounded distance from the datum, without a unit
+   */
+  record Mark(double place, String text) {}
+
+  RunningDimensions {
+    TreeSet<Double> rising = new TreeSet<>(places);
+    rising.add(datum);
+    List<Double> kept = new ArrayList<>();
+    for (double place : rising) {
+      if (kept.isEmpty() || place - kept.get(kept.size() - 1) > SAME) {
+        kept.add(place);
+      }
+    }
+    places = List.copyOf(kept);
+  }
+
+  /** Along the lower edge: left edges of the tiles in the course of the first tile, edges of panel and openings. */
+  static RunningDimensions across(PanelFacts facts) {
+    List<Double> places = new ArrayList<>(List.of(facts.box().minX(), facts.box().maxX()));
+    for (OpeningSpec opening : facts.panel().spec().openings()) {
+      places.addAll(List.of(opening.outline().box().minX(), opening.outline().box().maxX()));
+    }
+    if (facts.straight()) {
+      int course = facts.first().piece().course();
+      facts.panel().pieces().stream().filter(piece -> piece.course() == course)
+          .forEach(piece -> places.add(piece.face().box().minX()));
+    }
+    places.removeIf(place -> place < facts.box().minX() || place > facts.box().maxX());
+    return new RunningDimensions(facts.first().datum().x(), places);
+  }
+
+  /** Along the left edge: lower edges of the courses, edges of panel and openings. */
+  static RunningDimensions up(PanelFacts facts) {
+    List<Double> places = new ArrayList<>(List.of(facts.box().minY(), facts.box().maxY()));
+    for (OpeningSpec opening : facts.panel().spec().openings()) {
+      places.addAll(List.of(opening.outline().box().minY(), opening.outline().box().maxY()));
+    }
+    if (facts.straight()) {
+      facts.panel().pieces().stream().map(Piece::face).forEach(face -> places.add(face.box().minY()));
+    }
+    places.removeIf(place -> place < facts.box().minY() || place > facts.box().maxY());
+    return new RunningDimensions(facts.first().datum().y(), places);
+  }
+
+  /** Across a wall: the sides of panels, from the leftmost. */
+  static RunningDimensions acrossWall(List<Box> panels) {
+    double left = panels.stream().mapToDouble(Box::minX).min().orElseThrow();
+    return new RunningDimensions(left,
+        panels.stream().flatMapToDouble(box -> DoubleStream.of(box.minX(), box.maxX())).boxed().toList());
+  }
+
+  /** Up a wall: lower and upper edges of panels above the finished floor. */
+  static RunningDimensions upWall(List<Box> panels) {
+    return new RunningDimensions(0,
+        panels.stream().flatMapToDouble(box -> DoubleStream.of(box.minY(), box.maxY())).boxed().toList());
+  }
+
+  /** The dimensions from {@code low} to {@code high}. */
+  List<Mark> marks(double low, double high, LengthUnit units) {
+    return places.stream().filter(place -> place >= low - SAME && place <= high + SAME)
+        .map(place -> new Mark(place, bare(Math.abs(place - datum), units))).toList();
+  }
+
+  /** A length rounded for reading, without its unit. */
+  static String bare(double length, LengthUnit units) {
+    String shown = LengthText.shown(length, units);
+    String unit = ' ' + units.symbol();
+    return shown.endsWith(unit) ? shown.substring(0, shown.length() - unit.length()) : shown;
+  }
+
+  /**
+   * Moves texts apart as far as needed and no farther, keeping their order.
+   *
+   * @param wanted where texts want to stand, rising
+   * @param spacing the least distance
+   */
+  static double[] spread(double[] wanted, double spacing) {
+    double[] placed = wanted.clone();
+    for (int start = 0; start < placed.length;) {
+      int end = start + 1;
+      while (end < placed.length && wanted[end] - wanted[end - 1] < spacing) {
+        end++;
+      }
+      spread(wanted, placed, start, end, spacing);
+      start = end;
+    }
+    for (int i = 1; i < placed.length; i++) {
+      placed[i] = Math.max(placed[i], placed[i - 1] + spacing);
+    }
+    return placed;
+  }
+
+  private static void spread(double[] wanted, double[] placed, int start, int end, double spacing) {
+    double middle = 0;
+    for (int i = start; i < end; i++) {
+      middle += wanted[i] / (end - start);
+    }
+    for (int i = start; i < end && end - start > 1; i++) {
+      placed[i] = middle + (i - (start + end - 1) / 2.0) * spacing;
+    }
+  }
+}

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.export.internal.keysheet;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import muralbench.base.CancelledException;
+import muralbench.base.InputException;
+import muralbench.base.Progress;
+import muralbench.base.length.LengthUnit;
+import muralbench.export.ExporterRegistry;
+import muralbench.export.Paper;
+import muralbench.setout.MuralSetOut;
+import muralbench.setout.PanelSetOut;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class KeySheetExporterTest {
+  @TempDir
+  Path folder;
+
+  private static MuralSetOut splash() throws InputException {
+    return TrialWalls.mural(LengthUnit.INCH, TrialWalls.splash());
+  }
+
+  @Test
+  void isAmongTheStandardExporters() {
+    assertTrue(ExporterRegistry.standard().find("key-sheets").isPresent());
+  }
+
+  @Test
+  void equalMuralsGiveEqualFiles() throws Exception {
+    Path one = PrintedSheets.print(folder.resolve("one"), splash(), Paper.A4, Progress.NONE);
+    Path two = PrintedSheets.print(folder.resolve("two"), splash(), Paper.A4, Progress.NONE);
+    assertArrayEquals(Files.readAllBytes(one), Files.readAllBytes(two));
+  }
+
+  @Test
+  void cancellingLeavesNothing() {
+    Progress impatient = new Progress() {
+      @Override
+      public void begin(String task, int steps) {}
+
+      @Override
+      public void step(int steps) {
+        throw new CancelledException();
+      }
+    };
+    Path target = folder.resolve("x");
+    assertThrows(CancelledException.class, () -> PrintedSheets.print(target, splash(), Paper.A4, impatient));
+    assertFalse(Files.exists(target));
+  }
+
+  @Test
+  void progressIsReportedToTheEnd() throws Exception {
+    List<Integer> steps = new ArrayList<>();
+    Progress counting = new Progress() {
+      @Override
+      public void begin(String task, int count) {
+        steps.add(-count);
+      }
+
+      @Override
+      public void step(int count) {
+        steps.add(count);
+      }
+    };
+    PrintedSheets.print(folder, TrialWalls.mural(LengthUnit.INCH, TrialWalls.facade()), Paper.LETTER, counting);
+    assertEquals(0, steps.stream().mapToInt(Integer::intValue).sum());
+    assertTrue(steps.size() > 6, "a chance to cancel at every sheet");
+  }
+
+  @Test
+  void bookmarksAndPageLabelsLeadToThePanels() throws Exception {
+    try (PDDocument document = PrintedSheets.printed(folder, Paper.LETTER, LengthUnit.INCH, TrialWalls.splash(),
+        TrialWalls.round())) {
+      List<String> titles = new ArrayList<>();
+      for (PDOutlineItem item : document.getDocumentCatalog().getDocumentOutline().children()) {
+        titles.add(item.getTitle());
+      }
+      assertEquals(List.of("Whole wall and index of sheets", "S · Low water", "R · Compass"), titles);
+      assertEquals("2", document.getDocumentCatalog().getPageLabels().getLabelsByPageIndices()[1]);
+    }
+  }
+
+  @Test
+  void aMuralWithoutPanelsIsRefused() {
+    assertThrows(InputException.class,
+        () -> PrintedSheets.print(folder, TrialWalls.mural(LengthUnit.INCH), Paper.A4, Progress.NONE));
+  }
+
+  @Test
+  void titlesOfAnyScriptArePrinted() throws Exception {
+    PanelSetOut panel = TrialWalls.grid("T", "潮 \u0007 Łódź \uD840\uDC00 אבג", TrialWalls.rectangle(0, 0, 48, 36));
+    try (PDDocument document = PrintedSheets.printed(folder, Paper.A4, LengthUnit.MILLIMETRE, panel)) {
+      assertEquals(2, document.getNumberOfPages());
+    }
+  }
+
+  @Test
+  void manyPanelsMakeALongerIndex() throws Exception {
+    PanelSetOut[] panels = new PanelSetOut[60];
+    for (int i = 0; i < panels.length; i++) {
+      panels[i] = TrialWalls.grid("P" + i, "Panel", TrialWalls.rectangle(20 * i, 36, 18.25, 18.25));
+    }
+    try (PDDocument document = PrintedSheets.printed(folder, Paper.LETTER, LengthUnit.INCH, panels)) {
+      assertTrue(document.getNumberOfPages() > 61, document.getNumberOfPages() + " sheets");
+    }
+  }
+
+  @Test
+  void tenThousandPiecesAreQuick() throws Exception {
+    MuralSetOut mural = TrialWalls.mural(LengthUnit.INCH, TrialWalls.tenThousand());
+    Assertions.assertTimeout(Duration.ofSeconds(60),
+        () -> PrintedSheets.print(folder, mural, Paper.TABLOID, Progress.NONE));
+  }
+
+  @Test
+  void fileIsReadableAsPdf() throws Exception {
+    Path file = PrintedSheets.print(folder, splash(), Paper.A3, Progress.NONE);
+    assertEquals("key-sheets.pdf", file.getFileName().toString());
+    Loader.loadPDF(file.toFile()).close();
+  }
+}
