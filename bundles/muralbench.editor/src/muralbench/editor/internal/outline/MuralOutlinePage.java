@@ -18,6 +18,8 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.part.IPageSite;
@@ -59,6 +61,9 @@ public final class MuralOutlinePage extends ContentOutlinePage implements OpenMu
     getViewer().setEditPartFactory((context, model) -> new TreePart(scene.mural(), images, model));
     selection.addViewer(getViewer());
     getViewer().setContents(TreePart.TOP);
+    for (TreeItem item : ((Tree) getViewer().getControl()).getItems()) {
+      item.setExpanded(true);
+    }
     thumbnail = new Thumbnail(sash, scene);
     sash.setWeights(3, 2);
     scene.mural().addListener(this);

@@ -3,6 +3,7 @@ package muralbench.editor.internal.palette;
 
 import muralbench.base.Messages;
 import muralbench.editor.internal.Icons;
+import muralbench.editor.internal.tools.NewThingTool;
 import org.eclipse.gef.palette.CombinedTemplateCreationEntry;
 import org.eclipse.gef.palette.MarqueeToolEntry;
 import org.eclipse.gef.palette.PaletteContainer;
@@ -43,8 +44,10 @@ public final class MuralPalette {
   }
 
   private static void add(PaletteContainer drawer, NewThing thing, String name) {
-    drawer.add(new CombinedTemplateCreationEntry(TEXTS.text(name), TEXTS.text(name + ".hint"), thing,
-        new Kind(thing), Icons.small(name), Icons.large(name)));
+    ToolEntry entry = new CombinedTemplateCreationEntry(TEXTS.text(name), TEXTS.text(name + ".hint"), thing,
+        new Kind(thing), Icons.small(name), Icons.large(name));
+    entry.setToolClass(NewThingTool.class);
+    drawer.add(entry);
   }
 
   private static void icons(ToolEntry entry, String name) {

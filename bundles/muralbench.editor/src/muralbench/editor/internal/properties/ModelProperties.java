@@ -4,6 +4,8 @@ package muralbench.editor.internal.properties;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import muralbench.base.Messages;
 import muralbench.editor.ModelCommand;
 import muralbench.editor.OpenMural;
@@ -34,7 +36,7 @@ final class ModelProperties implements IPropertySource {
   @Override
   public IPropertyDescriptor[] getPropertyDescriptors() {
     return properties.values().stream()
-        .map(line -> line.descriptor(TEXTS.text("line." + line.id()), TEXTS.text("group." + line.group())))
+        .map(line -> line.descriptor(label(line.id()), group(line.id())))
         .toArray(IPropertyDescriptor[]::new);
   }
 
@@ -49,9 +51,27 @@ final class ModelProperties implements IPropertySource {
     boolean taken = line.set() != null && !value.equals(line.get().get())
         && line.refuse().apply(String.valueOf(value)).isEmpty();
     if (taken) {
-      String label = TEXTS.text("set", "line", TEXTS.text("line." + line.id()).toLowerCase(), "thing", Names.of(thing));
+      String label = TEXTS.text("set", "line", label(line.id()).toLowerCase(), "thing", Names.of(thing));
       mural.execute(ModelCommand.of(label, mural.mural(), () -> line.set().accept(value)));
     }
+  }
+
+  /** The lines in their order. */
+  Set<String> ids() {
+    return properties.keySet();
+  }
+
+  String label(String id) {
+    return TEXTS.text("line." + id);
+  }
+
+  String group(String id) {
+    return TEXTS.text("group." + properties.get(id).group());
+  }
+
+  /** Why a text cannot be taken for a line, in plain words; none if it can. */
+  Optional<String> refusal(String id, String text) {
+    return properties.get(id).refuse().apply(text);
   }
 
   @Override

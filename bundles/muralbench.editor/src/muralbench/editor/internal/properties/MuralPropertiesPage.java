@@ -2,7 +2,9 @@
 package muralbench.editor.internal.properties;
 
 import muralbench.editor.OpenMural;
+import org.eclipse.ui.views.properties.IPropertySheetEntry;
 import org.eclipse.ui.views.properties.PropertySheetPage;
+import org.eclipse.ui.views.properties.PropertySheetSorter;
 
 /** The Properties view of a mural; follows changes that are made elsewhere, such as undo. */
 public final class MuralPropertiesPage extends PropertySheetPage implements OpenMural.Listener {
@@ -12,6 +14,20 @@ public final class MuralPropertiesPage extends PropertySheetPage implements Open
   public MuralPropertiesPage(OpenMural mural) {
     this.mural = mural;
     mural.addListener(this);
+    setSorter(new InOrder());
+  }
+
+  /** Leaves the lines and their groups in the order in which they were made, which is the order of the work. */
+  private static final class InOrder extends PropertySheetSorter {
+    @Override
+    public void sort(IPropertySheetEntry[] entries) {
+      // They are in order.
+    }
+
+    @Override
+    public int compareCategories(String left, String right) {
+      return 0;
+    }
   }
 
   @Override

@@ -19,6 +19,8 @@ public final class Ticks {
   /** Distance between figures, mm or in, and the parts it is divided into. */
   private record Step(double size, int parts) {}
 
+  private static final String NO_INCHES = " 0 in";
+  private static final double SMALLEST = 1e-6;
   private static final int LABEL_PIXELS = 64;
   private static final Step[] INCHES = {new Step(1.0 / 4, 4), new Step(1.0 / 2, 4), new Step(1, 8), new Step(2, 4),
       new Step(3, 3), new Step(6, 6), new Step(12, 4), new Step(24, 2), new Step(48, 4), new Step(120, 10)};
@@ -40,9 +42,18 @@ public final class Ticks {
     List<Tick> ticks = new ArrayList<>();
     for (long i = (long) Math.ceil(from / small); i * small <= to; i++) {
       double at = i * small;
-      ticks.add(new Tick(at, Math.floorMod(i, (long) step.parts()) == 0 ? LengthText.shownInFeet(at, unit) : ""));
+      ticks.add(new Tick(at, Math.floorMod(i, (long) step.parts()) == 0 ? figure(at, unit) : ""));
     }
     return ticks;
+  }
+
+  /** As short as can be: no inches after whole feet, no unit at 0. */
+  private static String figure(double at, LengthUnit unit) {
+    if (Math.abs(at) < SMALLEST) {
+      return "0";
+    }
+    String text = LengthText.shownInFeet(at, unit);
+    return text.endsWith(NO_INCHES) ? text.substring(0, text.length() - NO_INCHES.length()) : text;
   }
 
   private static Step step(double pixelsPerMillimetre, LengthUnit unit) {

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.editor.internal.properties;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import muralbench.editor.OpenMural;
+import muralbench.editor.SampleMural;
+import muralbench.model.DisplayUnits;
+import muralbench.model.FixedOrigin;
+import muralbench.model.Mural;
+import muralbench.model.Panel;
+import muralbench.model.PolygonOutline;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.ui.views.properties.IPropertySource;
+import org.junit.jupiter.api.Test;
+
+class PropertySourcesTest {
+  private final OpenMural mural = SampleMural.open();
+  private final Panel panel = mural.mural().getPanels().get(0);
+
+  private IPropertySource source(EObject thing) {
+    return PropertySources.of(mural, thing);
+  }
+
+  private static String refusal(ModelProperties source, String id, String text) {
+    return source.refusal(id, text).orElse("");
+  }
+
+  private ModelProperties panelLines() {
+    return (ModelProperties) source(panel);
+  }
+
+  @Test
+  void lengthsAreShownExactlyInTheUnitsOfTheMural() {
+    assertEquals("1/8 in", source(panel).getPropertyValue("joint"));
+    mural.mural().setUnits(DisplayUnits.MILLIMETRES);
+    assertEquals("3.175 mm", source(panel).getPropertyValue("joint"));
+  }
+
+  @Test
+  void anEditIsACommandThatCanBeUndone() {
+    Mural before = EcoreUtil.copy(mural.mural());
+    source(panel).setPropertyValue("joint", "3/16");
+    assertEquals(4.7625, panel.getJoint());
+    assertEquals("Set joint of panel A", mural.commandStack().getUndoCommand().getLabel());
+    mural.commandStack().undo();
+    assertTrue(EcoreUtil.equals(before, mural.mural()));
+  }
+
+  @Test
+  void lengthsMayBeTypedInOtherUnits() {
+    source(panel).setPropertyValue("width", "1.6 m");
+    assertEquals("1600 mm", muralbench.base.length.LengthText.exact(
+        ((muralbench.model.RectangleOutline) panel.getOutline()).getWidth(),
+        muralbench.base.length.LengthUnit.MILLIMETRE));
+  }
+
+  @Test
+  void badInputIsRefusedWithAMessageAndChangesNothing() {
+    assertTrue(refusal(panelLines(), "joint", "three").length() > 5);
+    assertEquals("The length cannot be negative.", refusal(panelLines(), "joint", "-1"));
+    assertEquals("The length has to be more than 0.", refusal(panelLines(), "width", "0"));
+    assertTrue(refusal(panelLines(), "id", "B").contains("already something called B"));
+    assertTrue(refusal(panelLines(), "offset", "1/0").contains("number"));
+    source(panel).setPropertyValue("joint", "-1");
+    assertEquals(3.175, panel.getJoint());
+    assertFalse(mural.commandStack().canUndo());
+  }
+
+  @Test
+  void anUnchangedValueIsNoCommand() {
+    for (String line : panelLines().ids()) {
+      source(panel).setPropertyValue(line, source(panel).getPropertyValue(line));
+    }
+    assertFalse(mural.commandStack().canUndo());
+  }
+
+  @Test
+  void sharesAreShownAndTypedAsFractions() {
+    source(panel).setPropertyValue("offset", "1/3");
+    assertEquals(1.0 / 3, panel.getBond().getOffset());
+    assertEquals("1/3", source(panel).getPropertyValue("offset"));
+  }
+
+  @Test
+  void aFixedStartBeginsWhereTheSetOutStarts() {
+    double now = mural.setOut(panel).orElseThrow().origin().x();
+    source(panel).setPropertyValue("origin", 1);
+    assertEquals(now, ((FixedOrigin) panel.getOrigin()).getX());
+  }
+
+  @Test
+  void theOutlineCanBecomeAnotherKind() {
+    source(panel).setPropertyValue("outline", 1);
+    assertEquals(4, ((PolygonOutline) panel.getOutline()).getPoints().size());
+  }
+
+  @Test
+  void movingByTheFieldTakesTheOpeningsAlong() {
+    source(panel).setPropertyValue("left", "1 in");
+    assertEquals("21 in", source(panel.getOpenings().get(0)).getPropertyValue("left"));
+  }
+
+  @Test
+  void everyLineHasItsTextsAndAValue() {
+    List<EObject> things = List.of(mural.mural(), panel, mural.mural().getPanels().get(1), mural.mural().getPanels()
+        .get(2), panel.getOpenings().get(0), mural.mural().getTileKinds().get(0));
+    for (EObject thing : things) {
+      ModelProperties source = (ModelProperties) source(thing);
+      assertTrue(source.ids().size() >= 5);
+      assertTrue(source.ids().stream().allMatch(line -> !source.label(line).isEmpty() && !source.group(line).isEmpty()
+          && source.getPropertyValue(line) != null));
+    }
+  }
+}
