@@ -13,8 +13,8 @@ package muralbench.setout.geometry;
  * @param positive whether the arc runs in the direction of growing angle
  */
 record EndpointArc(double rx, double ry, double degrees, boolean large, boolean positive) {
-  /** Below this the distance of centre and chord, in parts of the radius squared, is noise: the chord is a diameter. */
-  private static final double DIAMETER = 1e-14;
+  /** So many units in the last place of the coordinates may be lost before the arc is computed. */
+  private static final int ROUNDINGS = 8;
 
   /** The arc between two different points, or a line if a radius is 0. */
   Segment between(Vec start, Vec end) {
@@ -35,12 +35,21 @@ record EndpointArc(double rx, double ry, double degrees, boolean large, boolean 
     a *= grow;
     b *= grow;
     double gap = 1 / Math.min(reach, 1) - 1;
-    double aside = gap < DIAMETER ? 0 : Math.sqrt(gap) * (large == positive ? -1 : 1);
+    double aside = gap < noise(start, end) ? 0 : Math.sqrt(gap) * (large == positive ? -1 : 1);
     Vec middle = new Vec(unit.y() * aside, -unit.x() * aside);
     Vec offset = new Vec(cos * a * middle.x() - sin * b * middle.y(), sin * a * middle.x() + cos * b * middle.y());
     double from = angle(unit.minus(middle));
     double sweep = angle(unit.times(-1).minus(middle)) - from;
     return new Arc(start.towards(end, 0.5).plus(offset), a, b, tilt, from, directed(sweep));
+  }
+
+  /**
+   * What rounding of the end points makes of the distance between chord and centre, in parts of the half chord squared.
+   * Below it the chord is a diameter; without this the square root would move the centre by far more than the rounding.
+   */
+  private static double noise(Vec start, Vec end) {
+    double far = Math.max(start.length(), end.length());
+    return ROUNDINGS * Math.ulp(far) / (start.distance(end) / 2);
   }
 
   private static double angle(Vec direction) {

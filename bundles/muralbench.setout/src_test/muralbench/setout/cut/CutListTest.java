@@ -115,7 +115,7 @@ class CutListTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"0.005, 1", "0.02, 2"})
+  @CsvSource({"0.005, 1", "-0.005, 1", "0.02, 2", "-0.02, 2"})
   void looksCloserThanAHundredthOfAMillimetre(double wider, int groups) {
     assertEquals(groups, new Cuts(150, 150).add(SQUARE, Contour.rectangle(0, 0, 150, 60), Motion.NONE)
         .add(SQUARE, Contour.rectangle(0, 0, 150, 60 + wider), Motion.NONE).groups().size());
@@ -154,18 +154,39 @@ class CutListTest {
     double angle = Math.acos(0.4);
     Arc rim = Arc.circular(new Vec(50, 50), 50, -angle, 2 * angle);
     Contour cap = new Contour(List.of(rim, new Line(rim.end(), rim.start())));
-    List<CutGroup> groups = new Cuts(100, 100).add(face, Cuts.turned(cap, face, 17.3), Motion.NONE)
-        .add(face, Cuts.turned(cap, face, 211), Motion.turn(5, Vec.ZERO)).groups();
-    assertEquals(List.of("P-1", "P-2"), groups.get(0).keys());
+    Contour parted = new Contour(List.of(rim.part(0.3, 1), cap.segments().get(1), rim.part(0, 0.3)));
+    List<CutGroup> groups = new Cuts(100, 100).add(face, Cuts.turned(parted, face, 17.3), Motion.NONE)
+        .add(face, Cuts.turned(cap, face, 211), Motion.turn(5, Vec.ZERO)).add(face, cap, Motion.NONE).groups();
+    assertEquals(List.of("P-1", "P-2", "P-3"), groups.get(0).keys());
     assertEquals(70, groups.get(0).outline().box().minY(), 1e-6);
   }
 
-  /** The four polygons through the same five points are four shapes. */
+  /** Notched from below or from the right to the same point: the same corners, the same area, but mirror images. */
   @Test
   void doesNotTakeTheSameCornersForTheSameShape() {
-    Contour up = Cuts.polygon(0, 0, 60, 40, 150, 0, 150, 150, 0, 150);
-    Contour down = Cuts.polygon(0, 0, 150, 0, 150, 150, 60, 40, 0, 150);
-    assertEquals(2, new Cuts(150, 150).add(SQUARE, up, Motion.NONE).add(SQUARE, down, Motion.NONE).groups().size());
+    Contour below = Cuts.polygon(0, 0, 60, 90, 150, 0, 150, 150, 0, 150);
+    Contour right = Cuts.polygon(0, 0, 150, 0, 60, 90, 150, 150, 0, 150);
+    assertEquals(2, new Cuts(150, 150).add(SQUARE, below, Motion.NONE).add(SQUARE, right, Motion.NONE).groups().size());
+  }
+
+  /** A slit so thin that everything of the piece without it lies on the piece with it. */
+  @Test
+  void seesASlitWhicheverPieceComesFirst() {
+    Contour without = Contour.rectangle(0, 0, 150, 100);
+    Contour slit = Cuts.polygon(0, 0, 150, 0, 150, 100, 75.004, 100, 75, 60, 74.996, 100, 0, 100);
+    for (List<Contour> order : List.of(List.of(without, slit), List.of(slit, without))) {
+      Cuts cuts = new Cuts(150, 150);
+      order.forEach(piece -> cuts.add(SQUARE, piece, Motion.NONE));
+      assertEquals(2, cuts.groups().size());
+    }
+  }
+
+  /** A bond of two faces: equal pieces in the middle of each come from different faces. */
+  @Test
+  void keepsDifferentFacesOfOneTileKindApart() {
+    Contour lower = Contour.rectangle(0, 2, 200, 96);
+    Contour piece = Cuts.polygon(60, 30, 150, 30, 120, 70);
+    assertEquals(2, new Cuts(200, 100).add(OBLONG, piece, Motion.NONE).add(lower, piece, Motion.NONE).groups().size());
   }
 
   @Test

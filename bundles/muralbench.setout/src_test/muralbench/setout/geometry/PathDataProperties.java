@@ -2,6 +2,7 @@
 package muralbench.setout.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -39,6 +40,22 @@ class PathDataProperties {
     segments.add(new Line(segments.get(1).end(), start));
     Contour contour = new Contour(segments);
     assertEquals(contour, PathData.parse(PathData.print(contour)).get(0));
+  }
+
+  /** A full circle is written in two halves; their common middle is not to be lost to rounding. */
+  @Property(tries = 300)
+  void readsBackTheCentreOfACircle(@ForAll long seed) throws PathDataException {
+    Random random = new Random(seed);
+    Vec centre = point(random);
+    double radius = 1 + 900 * random.nextDouble();
+    Contour back = PathData.parse(PathData.print(Contour.circle(centre, radius))).get(0);
+    assertEquals(2, back.segments().size());
+    for (Segment segment : back.segments()) {
+      Arc half = assertInstanceOf(Arc.class, segment);
+      assertEquals(0, half.centre().distance(centre), 1e-9);
+      assertEquals(radius, half.rx(), 1e-9);
+      assertEquals(Math.PI, half.sweep(), 1e-9);
+    }
   }
 
   /** A closed line of random segments of all kinds. */
