@@ -12,10 +12,10 @@ import muralbench.setout.bond.BondRegistry;
 import org.eclipse.core.runtime.IExtensionRegistry;
 
 /**
- * The bonds and exporters of the program together with those that other plug-ins contribute through the extension points
- * {@code muralbench.extensions.bonds} and {@code muralbench.extensions.exporters}. A contribution that cannot be used
- * (its class is missing or of another type, its constructor throws, its name is taken) is left out and reported; the
- * others work as if it were not there.
+ * The bonds and exporters of the program together with those that other plug-ins contribute through the extension
+ * points {@code muralbench.extensions.bonds} and {@code muralbench.extensions.exporters}. A contribution that cannot be
+ * used (its class is missing or of another type, its constructor throws, its name is taken) is left out and reported;
+ * the others work as if it were not there.
  *
  * @param bonds all bonds that can be used, the program's own first
  * @param exporters all exporters that can be used, the program's own first

@@ -15,8 +15,8 @@ import muralbench.setout.cut.CutGroup;
 import muralbench.setout.cut.CutList;
 
 /**
- * Writes the cutting list as {@code cutting-list.pdf}, {@code cutting-list.csv} and {@code cutting-list.xlsx}, and every
- * piece as {@code pieces.csv}. The four share the numbers of the cuts.
+ * Writes the cutting list as {@code cutting-list.pdf}, {@code cutting-list.csv} and {@code cutting-list.xlsx}, and
+ * every piece as {@code pieces.csv}. The four share the numbers of the cuts.
  */
 public final class CuttingListExporter implements Exporter {
   private static final Messages TEXT = Messages.of(CuttingListExporter.class);
@@ -42,6 +42,10 @@ public final class CuttingListExporter implements Exporter {
     progress.begin(TEXT.text("progress"), 4);
     List<CutGroup> groups = CutList.of(context.setOut());
     CutTables tables = new CutTables(context.setOut(), groups);
+    try (OutputStream out = output.create("cutting-list.pdf")) {
+      CutSheets.write(context, groups, out);
+    }
+    progress.step(1);
     try (OutputStream out = output.create("cutting-list.csv")) {
       SafeCsv.write(tables.cuts(), out);
     }

@@ -12,9 +12,9 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
- * Comma-separated values by RFC 4180: a header line, lines ending in CR LF, UTF-8. A spreadsheet takes a cell that begins
- * with one of {@code = + - @}, a tab or a line end for a formula, also when it was quoted, and would run what a person
- * put into a title; such a text gets an apostrophe in front (OWASP, CSV injection). Numbers stay numbers.
+ * Comma-separated values by RFC 4180: a header line, lines ending in CR LF, UTF-8. A spreadsheet takes a cell that
+ * begins with one of {@code = + - @}, a tab or a line end for a formula, also when it was quoted, and would run what a
+ * person put into a title; such a text gets an apostrophe in front (OWASP, CSV injection). Numbers stay numbers.
  */
 final class SafeCsv {
   private static final String DANGEROUS = "=+-@\t\r\n\uff1d\uff0b\uff0d\uff20";

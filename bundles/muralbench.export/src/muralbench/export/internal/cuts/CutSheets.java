@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.export.internal.cuts;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import muralbench.base.Messages;
+import muralbench.base.length.LengthUnit;
+import muralbench.export.ExportContext;
+import muralbench.export.internal.pdf.Canvas;
+import muralbench.export.internal.pdf.CheckLine;
+import muralbench.export.internal.pdf.Lettering;
+import muralbench.export.internal.pdf.Pen;
+import muralbench.export.internal.pdf.PrintDocument;
+import muralbench.export.internal.pdf.SheetFrame;
+import muralbench.export.internal.pdf.SheetSize;
+import muralbench.export.internal.pdf.TextColumn;
+import muralbench.export.internal.pdf.TitleBlock;
+import muralbench.export.internal.pdf.TitleBlock.Field;
+import muralbench.export.internal.pdf.Type;
+import muralbench.setout.MuralSpec;
+import muralbench.setout.cut.CutGroup;
+import muralbench.setout.geometry.Box;
+import muralbench.setout.geometry.Vec;
+
+/**
+ * The cutting list on paper. The cards of the shapes fill columns from top to bottom and from left to right; below them
+ * stand the check line, what to heed, and the title block.
+ */
+final class CutSheets {
+  private static final Messages TEXT = Messages.of(CutSheets.class);
+  private static final Type NOTES = Type.plain(1.8);
+  private static final Type BODY = Type.plain(3);
+  private static final double TITLE = 18;
+  private static final double FOOT = 19;
+  private static final double INSET = 2;
+  private static final double NARROWEST = 80;
+
+  /** A card in its place: which lines of keys it holds and on which sheet. */
+  private record Placed(int sheet, CutCard card, Box place, int from, int to) {}
+
+  private final ExportContext context;
+  private final SheetSize size;
+  private final Box body;
+  private final int columns;
+  private final Lettering lettering;
+  private final List<Placed> placed = new ArrayList<>();
+  private int sheet;
+  private int column;
+  private double used;
+
+  private CutSheets(ExportContext context, Lettering lettering) {
+    this.context = context;
+    this.lettering = lettering;
+    size = SheetSize.of(context.paper(), false);
+    Box frame = size.frame();
+    body = new Box(frame.minX(), frame.minY() + TITLE + FOOT, frame.maxX(), frame.maxY());
+    columns = Math.max(1, (int) (body.width() / NARROWEST));
+  }
+
+  /** Writes the document and leaves the stream open. */
+  static void write(ExportContext context, List<CutGroup> groups, OutputStream out) throws IOException {
+    try (Lettering lettering = Lettering.open()) {
+      CutSheets sheets = new CutSheets(context, lettering);
+      for (CutGroup group : groups) {
+        sheets.place(new CutCard(group, context.units(), sheets.width(), lettering));
+      }
+      sheets.print(out);
+    }
+  }
+
+  private double width() {
+    return body.width() / columns;
+  }
+
+  private void place(CutCard card) {
+    if (used > 0 && used + card.height() + KeyGrid.LINE > body.height()) {
+      nextColumn();
+    }
+    int from = part(card, card.height(), 0);
+    while (from < card.keyLines()) {
+      nextColumn();
+      from = part(card, CutCard.furtherHeight(), from);
+    }
+  }
+
+  /** Places as many lines of keys as there is room for; answers the first that is left. */
+  private int part(CutCard card, double height, int from) {
+    int room = Math.max(1, (int) ((body.height() - used - height) / KeyGrid.LINE));
+    int to = Math.min(card.keyLines(), from + room);
+    double whole = height + (to - from) * KeyGrid.LINE;
+    double left = body.minX() + column * width();
+    double top = body.maxY() - used;
+    placed.add(new Placed(sheet, card, new Box(left, top - whole, left + width(), top), from, to));
+    used += whole;
+    return to;
+  }
+
+  private void nextColumn() {
+    used = 0;
+    column++;
+    if (column == columns) {
+      column = 0;
+      sheet++;
+    }
+  }
+
+  private void print(OutputStream out) throws IOException {
+    MuralSpec mural = context.setOut().spec();
+    try (PrintDocument document =
+        new PrintDocument(TEXT.text("document.title", "title", mural.title()), TEXT.text("purpose"), context.date(),
+            lettering)) {
+      for (int i = 0; i <= sheet; i++) {
+        print(document.sheet(size, Integer.toString(i + 1)), i);
+      }
+      document.save(out);
+    }
+  }
+
+  private void print(Canvas canvas, int number) throws IOException {
+    foot(canvas, number);
+    for (Placed card : placed) {
+      if (card.sheet() == number) {
+        card.card().draw(canvas, card.place(), card.from(), card.to());
+      }
+    }
+    if (placed.isEmpty()) {
+      canvas.text(TEXT.text("none"), BODY, body.centre(), Canvas.Align.CENTRE);
+    }
+    SheetFrame.draw(canvas);
+  }
+
+  private void foot(Canvas canvas, int number) throws IOException {
+    Box frame = size.frame();
+    double top = body.minY();
+    canvas.line(new Vec(frame.minX(), top), new Vec(frame.maxX(), top), Pen.THICK);
+    CheckLine.draw(canvas, new Vec(frame.minX() + INSET, top - FOOT + INSET));
+    String rounding = context.units() == LengthUnit.INCH ? "rounding.in" : "rounding.mm";
+    List<String> measures = List.of(TEXT.text("measures") + ' ' + TEXT.text(rounding));
+    TextColumn.of(measures, NOTES, CheckLine.LENGTH, lettering)
+        .draw(canvas, new Vec(frame.minX() + INSET, top - INSET));
+    double left = frame.minX() + CheckLine.LENGTH + 3 * INSET;
+    TextColumn.of(List.of(TEXT.text("caution")), NOTES, frame.maxX() - left - INSET, lettering)
+        .draw(canvas, new Vec(left, top - INSET));
+    Box block = new Box(frame.minX(), frame.minY(), frame.maxX(), frame.minY() + TITLE);
+    titleBlock(number).draw(canvas, block);
+  }
+
+  private TitleBlock titleBlock(int number) {
+    MuralSpec mural = context.setOut().spec();
+    String units = context.units() == LengthUnit.INCH ? "units.in" : "units.mm";
+    return new TitleBlock(List.of(
+        List.of(field("about.project", mural.title(), 0.5), field("about.client", mural.client(), 0.3),
+            field("about.revision", mural.revision(), 0.2)),
+        List.of(field("about.document", TEXT.text("label"), 0.3), field("about.units", TEXT.text(units), 0.2),
+            field("about.date", context.date().toString(), 0.3),
+            field("about.sheet", TEXT.text("sheet.of", "number", number + 1, "count", sheet + 1), 0.2))));
+  }
+
+  private static Field field(String name, String value, double share) {
+    return new Field(TEXT.text(name), value, share);
+  }
+}
