@@ -8,7 +8,9 @@ java=java
 command -v "$java" >/dev/null || { echo "muralbench: no Java found. Install Java 17 or newer." >&2; exit 2; }
 case "${1:-}" in
   demo|new|pieces|sheets|cuts|check|export|help|--help|--version)
-    exec "$java" -XX:TieredStopAtLevel=1 -Djava.awt.headless=true \
+    # The framework takes words such as -clean for itself, so every word goes with a mark that the command takes off.
+    for word; do shift; set -- "$@" "=$word"; done
+    exec "$java" -XX:TieredStopAtLevel=1 -Djava.awt.headless=true -Dmuralbench.cli.quoted=true \
       "-Dosgi.configuration.area=@user.home/.muralbench/configuration" \
       -jar "$here"/plugins/org.eclipse.equinox.launcher_*.jar -nosplash -data @none \
       -application muralbench.cli.application "$@" ;;
