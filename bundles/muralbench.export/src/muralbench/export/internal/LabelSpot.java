@@ -32,6 +32,21 @@ public record LabelSpot(Vec middle, double height) {
     return new Search(outline, holes, proportion).best();
   }
 
+  /**
+   * The place in which a label that need not be larger than {@code enough} has the most room around it; where there is
+   * less room than that, the place in which it can be largest. The height is at most {@code enough}.
+   */
+  public static LabelSpot roomy(Contour outline, List<Contour> holes, double proportion, double enough) {
+    for (double room : new double[] {1, Math.sqrt(proportion)}) {
+      LabelSpot spot = in(outline, holes, room);
+      if (room < proportion && spot.height * room / proportion >= enough) {
+        return new LabelSpot(spot.middle, enough);
+      }
+    }
+    LabelSpot largest = in(outline, holes, proportion);
+    return new LabelSpot(largest.middle, Math.min(enough, largest.height));
+  }
+
   /** A square of the search in coordinates in which the label is a square, with the half label that fits its middle. */
   private record Square(Vec middle, double half, double fits) {
     double hope() {

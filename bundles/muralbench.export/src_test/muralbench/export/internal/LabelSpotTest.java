@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import muralbench.setout.geometry.Arc;
 import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Line;
 import muralbench.setout.geometry.Vec;
 import org.junit.jupiter.api.Test;
 
@@ -35,6 +37,22 @@ class LabelSpotTest {
     LabelSpot spot = LabelSpot.in(angle, List.of(), 2);
     assertEquals(40, spot.height(), 0.5);
     assertEquals(20, spot.middle().y(), 0.5);
+  }
+
+  @Test
+  void aSmallLabelStandsWhereItHasRoomAround() {
+    // Half a disc, flat side down: the largest label of these proportions would lie right on the flat side.
+    Contour half = new Contour(List.of(new Line(new Vec(-100, 0), new Vec(100, 0)),
+        Arc.circular(Vec.ZERO, 100, 0, Math.PI)));
+    LabelSpot spot = LabelSpot.roomy(half, List.of(), 6, 10);
+    assertEquals(10, spot.height());
+    assertTrue(spot.middle().y() > 35, spot.toString());
+    assertTrue(LabelSpot.in(half, List.of(), 6).middle().y() < 20);
+  }
+
+  @Test
+  void aLabelIsAsLargeAsThereIsRoom() {
+    assertEquals(LabelSpot.in(SQUARE, List.of(), 4), LabelSpot.roomy(SQUARE, List.of(), 4, 80));
   }
 
   @Test

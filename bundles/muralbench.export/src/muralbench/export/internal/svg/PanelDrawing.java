@@ -131,8 +131,10 @@ final class PanelDrawing {
   }
 
   private void key(Piece piece) throws XMLStreamException {
-    LabelSpot spot = LabelSpot.in(piece.outline(), piece.holes(), piece.key().length() * CHARACTER / CAPITAL);
-    double size = Math.min(LARGEST_KEY, spot.height() * ROOM_FILLED / CAPITAL);
+    double proportion = piece.key().length() * CHARACTER / CAPITAL;
+    double enough = LARGEST_KEY * CAPITAL / ROOM_FILLED;
+    LabelSpot spot = LabelSpot.roomy(piece.outline(), piece.holes(), proportion, enough);
+    double size = spot.height() * ROOM_FILLED / CAPITAL;
     element("text");
     attributes("x", PlainNumber.rounded(spot.middle().x(), 3),
         "y", PlainNumber.rounded(-spot.middle().y() + size * CAPITAL / 2, 3),
