@@ -2,6 +2,7 @@
 package muralbench.testsupport;
 
 import java.util.List;
+import java.util.Map;
 import muralbench.base.InputException;
 import muralbench.base.Progress;
 import muralbench.base.length.LengthUnit;
@@ -10,6 +11,7 @@ import muralbench.setout.MuralSetOut;
 import muralbench.setout.MuralSpec;
 import muralbench.setout.OpeningSpec;
 import muralbench.setout.OriginSpec;
+import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.SetOut;
 import muralbench.setout.TileSpec;
@@ -36,6 +38,13 @@ public final class SampleWalls {
   /** Texts that would do harm in markup, tables and file names if they were taken as they are. */
   public static MuralSetOut hostile() throws InputException {
     return mural("=1+1 <b>&\"' \u0000\u0007 \u202e x".repeat(20), LengthUnit.INCH, "=A/../1", "<&>");
+  }
+
+  /** One panel, 1000 mm by 700 mm, laid in a bond. */
+  public static PanelSetOut laidIn(String kind, BondRegistry bonds) throws InputException {
+    PanelSpec panel = new PanelSpec("A", "", "wall", "fixed", TILE, 3.175, 0, Contour.rectangle(0, 914.4, 1000, 700),
+        List.of(), new BondSpec(kind, 0, 0, Map.of()), new OriginSpec.Balanced());
+    return SetOut.panel(panel, bonds, Progress.NONE);
   }
 
   private static MuralSetOut mural(String title, LengthUnit units, String wall, String round) throws InputException {
