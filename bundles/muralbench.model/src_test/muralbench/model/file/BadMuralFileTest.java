@@ -111,10 +111,10 @@ class BadMuralFileTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"../evil", "assets/../../evil", "/etc/evil", "assets\\evil", "C:/evil", "a//b", "./a", "..",
-    "a\nb", ""})
+    "a\nb"})
   void unsafeEntryName(String name) throws Exception {
     Zips.mural(GOOD).add(name, "x").write(file);
-    assertRefused(name.isEmpty() ? "" : "unsafe name");
+    assertRefused("unsafe name");
   }
 
   @Test
@@ -170,7 +170,7 @@ class BadMuralFileTest {
     "{\"format\": \"muralbench-mural\", \"schemaVersion\": 2, \"program\": 1}"})
   void manifestThatCannotBeRead(String json) throws Exception {
     new Zips().add("manifest.json", json).add("mural.xmi", GOOD).write(file);
-    assertRefused(json.startsWith("{\"a") || !json.contains("format") ? "" : "manifest");
+    assertRefused("manifest inside the file cannot be read");
   }
 
   @Test
@@ -223,10 +223,10 @@ class BadMuralFileTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"NaN", "INF", "-INF", "Infinity", "1e999"})
+  @ValueSource(strings = {"NaN", "Infinity", "-Infinity", "1e999"})
   void numberThatIsNone(String number) throws Exception {
     Zips.mural(OPEN + "<site/><tileKinds id=\"T\" width=\"" + number + "\"/></mural:Mural>").write(file);
-    assertRefused("");
+    assertRefused("tile kind T has no proper number as its width");
   }
 
   @Test
@@ -269,10 +269,10 @@ class BadMuralFileTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "not xml", "<mural", "<?xml version=\"1.0\"?><a/>"})
+  @ValueSource(strings = {"", "not xml", "<mural"})
   void xmiThatIsNone(String text) throws Exception {
     Zips.mural(text).write(file);
-    assertRefused("");
+    assertRefused("damaged or cut short");
   }
 
   @ParameterizedTest
