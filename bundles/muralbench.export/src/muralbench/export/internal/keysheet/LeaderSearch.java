@@ -17,6 +17,8 @@ final class LeaderSearch {
   private static final double STEP = 1;
   private static final int DIRECTIONS = 32;
 
+  /** Distance kept from other texts, mm. */
+  private static final double OFF_TEXTS = 0.6;
   /** Distance kept from pieces, mm. */
   private static final double OFF_PIECES = 0.9;
 
@@ -60,7 +62,7 @@ final class LeaderSearch {
 
   private Optional<Label> label(KeyRoom.Words words, Type type, Vec point, Vec middle, boolean upwards, boolean bare) {
     Box place = KeyPlacer.around(middle, words, 1, upwards);
-    Box roomy = place.grown(Label.AIR);
+    Box roomy = place.grown(OFF_TEXTS);
     boolean taken = !board.clearOfTexts(roomy) || bare && !board.clearOfPieces(place.grown(OFF_PIECES));
     if (taken || roomy.holds(Box.of(point, point))) {
       return Optional.empty();

@@ -26,7 +26,8 @@ import muralbench.setout.geometry.Vec;
  * @param keys the room for the key in each piece, in the order of the pieces
  * @param face the room for the widest key in an uncut face
  * @param straight whether the courses lie level
- * @param columns joints that run through from bottom to top: places across where sheets may part
+ * @param columns joints that run through from bottom to top, or else those of one course: places across where sheets
+ *     best part
  * @param courses joints between courses: heights where sheets may part
  */
 record PanelFacts(PanelSetOut panel, FirstTile first, Box box, List<KeyRoom> keys, KeyRoom face, boolean straight,
@@ -46,7 +47,7 @@ record PanelFacts(PanelSetOut panel, FirstTile first, Box box, List<KeyRoom> key
     for (OpeningSpec opening : panel.spec().openings()) {
       box = box.and(opening.outline().box());
     }
-    List<Double> columns = straight ? columns(panel) : List.of();
+    List<Double> columns = straight ? columns(panel, box, first.piece().course()) : List.of();
     return new PanelFacts(panel, first, box, keys, face, straight, columns, straight ? courses(panel) : List.of());
   }
 
@@ -63,18 +64,19 @@ record PanelFacts(PanelSetOut panel, FirstTile first, Box box, List<KeyRoom> key
     return List.copyOf(joints);
   }
 
-  /** Joints that are met in every course that reaches past them. */
-  private static List<Double> columns(PanelSetOut panel) {
+  /** Joints that are met in every course that reaches past them; if there are none, the joints of one course. */
+  private static List<Double> columns(PanelSetOut panel, Box box, int course) {
     Map<Integer, Set<Double>> byCourse = new HashMap<>();
     for (Piece piece : panel.pieces()) {
-      Set<Double> joints = byCourse.computeIfAbsent(piece.course(), course -> new HashSet<>());
+      Set<Double> joints = byCourse.computeIfAbsent(piece.course(), number -> new HashSet<>());
       joints.add(hundredths(piece.face().box().minX() - panel.spec().joint() / 2));
       joints.add(hundredths(piece.face().box().maxX() + panel.spec().joint() / 2));
     }
     TreeSet<Double> through = new TreeSet<>();
     byCourse.values().forEach(through::addAll);
     byCourse.values().forEach(joints -> through.removeIf(joint -> passes(joints, joint)));
-    return List.copyOf(through);
+    through.removeIf(joint -> joint <= box.minX() || joint >= box.maxX());
+    return List.copyOf(through.isEmpty() ? new TreeSet<>(byCourse.get(course)) : through);
   }
 
   private static boolean passes(Set<Double> joints, double joint) {

@@ -39,8 +39,8 @@ final class PanelSheetDrawing {
     DimensionDrawing dimensions = new DimensionDrawing(canvas, sheet.placing(), sheet.window(),
         sheet.gutters().labels(), print.units());
     ReferenceLines lines = new ReferenceLines(canvas, plan, sheet, firstNumber);
-    dimensions.across(across);
-    dimensions.up(up);
+    dimensions.across(across.withSides(facts.panel().spec().openings(), sheet.window()));
+    dimensions.up(up.withHeights(facts.panel().spec().openings(), sheet.window()));
     elevation.drawWork();
     lines.drawReferences(print.units());
     lines.drawMatchLines();

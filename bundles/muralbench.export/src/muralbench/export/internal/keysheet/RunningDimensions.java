@@ -4,6 +4,7 @@ package muralbench.export.internal.keysheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
@@ -41,12 +42,9 @@ record RunningDimensions(double datum, List<Double> places) {
     places = List.copyOf(kept);
   }
 
-  /** Along the lower edge: left edges of the tiles in the course of the first tile, edges of panel and openings. */
+  /** Along the lower edge: left edges of the tiles in the course of the first tile, edges of the panel. */
   static RunningDimensions across(PanelFacts facts) {
     List<Double> places = new ArrayList<>(List.of(facts.box().minX(), facts.box().maxX()));
-    for (OpeningSpec opening : facts.panel().spec().openings()) {
-      places.addAll(List.of(opening.outline().box().minX(), opening.outline().box().maxX()));
-    }
     if (facts.straight()) {
       int course = facts.first().piece().course();
       facts.panel().pieces().stream().filter(piece -> piece.course() == course)
@@ -56,12 +54,9 @@ record RunningDimensions(double datum, List<Double> places) {
     return new RunningDimensions(facts.first().datum().x(), places);
   }
 
-  /** Along the left edge: lower edges of the courses, edges of panel and openings. */
+  /** Along the left edge: lower edges of the courses, edges of the panel. */
   static RunningDimensions up(PanelFacts facts) {
     List<Double> places = new ArrayList<>(List.of(facts.box().minY(), facts.box().maxY()));
-    for (OpeningSpec opening : facts.panel().spec().openings()) {
-      places.addAll(List.of(opening.outline().box().minY(), opening.outline().box().maxY()));
-    }
     if (facts.straight()) {
       facts.panel().pieces().stream().map(Piece::face).forEach(face -> places.add(face.box().minY()));
     }
@@ -80,6 +75,23 @@ record RunningDimensions(double datum, List<Double> places) {
   static RunningDimensions upWall(List<Box> panels) {
     return new RunningDimensions(0,
         panels.stream().flatMapToDouble(box -> DoubleStream.of(box.minY(), box.maxY())).boxed().toList());
+  }
+
+  /** These dimensions and those to the sides of the openings of which something shows in a window. */
+  RunningDimensions withSides(List<OpeningSpec> openings, Box window) {
+    return and(openings, window, box -> List.of(box.minX(), box.maxX()));
+  }
+
+  /** These dimensions and those to the lower and upper edges of the openings of which something shows in a window. */
+  RunningDimensions withHeights(List<OpeningSpec> openings, Box window) {
+    return and(openings, window, box -> List.of(box.minY(), box.maxY()));
+  }
+
+  private RunningDimensions and(List<OpeningSpec> openings, Box window, Function<Box, List<Double>> edges) {
+    List<Double> more = new ArrayList<>(places);
+    openings.stream().map(opening -> opening.outline().box()).filter(window::meets)
+        .forEach(box -> more.addAll(edges.apply(box)));
+    return new RunningDimensions(datum, more);
   }
 
   /** The dimensions from {@code low} to {@code high}. */

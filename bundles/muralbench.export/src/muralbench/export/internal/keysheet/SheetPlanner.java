@@ -14,6 +14,9 @@ import muralbench.setout.geometry.Vec;
 
 /** Works out all sheets of a panel for one scale and paper, or finds that some text has no place. */
 final class SheetPlanner {
+  /** Distance of texts from match lines, mm. */
+  private static final double OFF_MATCH = 0.6;
+
   private final PanelFacts facts;
   private final PanelPlanner.Trial trial;
   private final KeyLetters letters;
@@ -67,9 +70,10 @@ final class SheetPlanner {
     Box window = trial.grid().window(row, column);
     Placing placing = placing(window);
     Box paper = placing.of(window);
-    Board board = new Board(free(row, column, paper));
-    KeyPlacer names = new KeyPlacer(placing, board, paper, placing.of(facts.box()));
-    KeyPlacer keys = new KeyPlacer(placing, board, paper, placing.of(facts.box()));
+    Board board = new Board(bounded(row, column, paper, trial.gutters().labels() - 1, -OFF_MATCH));
+    Box within = bounded(row, column, paper, 0, -OFF_MATCH);
+    KeyPlacer names = new KeyPlacer(placing, board, within, placing.of(facts.box()));
+    KeyPlacer keys = new KeyPlacer(placing, board, within, placing.of(facts.box()));
     Shape[] shapes = new Shape[numbers.size()];
     for (int i = 0; i < shapes.length; i++) {
       shapes[i] = shape(piece(numbers.get(i)), placing);
@@ -82,13 +86,12 @@ final class SheetPlanner {
         keys.labels(), names.labels())) : Optional.empty();
   }
 
-  /** Where texts may stand: the window and the gutters, but nothing beyond a match line. */
-  private Box free(int row, int column, Box paper) {
-    double gutter = trial.gutters().labels() - 1;
+  /** The window on paper with its sides moved out: by one measure at the panel's edge, by another at match lines. */
+  private Box bounded(int row, int column, Box paper, double edge, double match) {
     boolean last = column == trial.grid().columns() - 1;
     boolean top = row == trial.grid().rows() - 1;
-    return new Box(paper.minX() - (column == 0 ? gutter : 0), paper.minY() - (row == 0 ? gutter : 0),
-        paper.maxX() + (last ? gutter : 0), paper.maxY() + (top ? gutter : 0));
+    return new Box(paper.minX() - (column == 0 ? edge : match), paper.minY() - (row == 0 ? edge : match),
+        paper.maxX() + (last ? edge : match), paper.maxY() + (top ? edge : match));
   }
 
   /** The window stands in the middle of its room. */

@@ -76,6 +76,23 @@ class PanelPlannerTest {
   }
 
   @Test
+  void sheetsPartAtJointsWherePossible() throws Exception {
+    PanelPlan plan = inches(TrialWalls.grid("G", "", TrialWalls.rectangle(0, 0, 120, 60)), Paper.LETTER);
+    assertEquals(2, plan.grid().columns());
+    assertTrue(plan.facts().columns().contains(plan.grid().across().get(1)), plan.grid().toString());
+  }
+
+  @Test
+  void keysKeepOffMatchLines() throws Exception {
+    for (SheetPlan sheet : inches(TrialWalls.facade(), Paper.LETTER).sheets()) {
+      for (Label key : sheet.keys()) {
+        boolean inside = key.leader().isPresent() || sheet.shown().holds(key.place());
+        assertTrue(inside, key.toString());
+      }
+    }
+  }
+
+  @Test
   void slopingBondsAreShownToo() throws Exception {
     BondSpec turned = new BondSpec("grid", 0, 45, Map.of());
     PanelSetOut panel = TrialWalls.panel("D", "", 6, TrialWalls.rectangle(0, 36, 60, 40), turned,

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import muralbench.base.length.LengthUnit;
 import muralbench.export.internal.pdf.Lettering;
+import muralbench.setout.OpeningSpec;
+import muralbench.setout.geometry.Box;
 import org.junit.jupiter.api.Test;
 
 class RunningDimensionsTest {
@@ -51,8 +53,12 @@ class RunningDimensionsTest {
   void edgesOfOpeningsAreDimensioned() throws Exception {
     try (Lettering lettering = Lettering.open()) {
       PanelFacts facts = PanelFacts.of(TrialWalls.splash(), new KeyLetters(lettering));
-      assertTrue(RunningDimensions.across(facts).places().containsAll(List.of(20 * 25.4, 22.25 * 25.4)));
-      assertTrue(RunningDimensions.up(facts).places().contains(45.5 * 25.4));
+      List<OpeningSpec> openings = facts.panel().spec().openings();
+      RunningDimensions across = RunningDimensions.across(facts);
+      RunningDimensions up = RunningDimensions.up(facts).withHeights(openings, facts.box());
+      assertTrue(across.withSides(openings, facts.box()).places().containsAll(List.of(20 * 25.4, 22.25 * 25.4)));
+      assertTrue(up.places().contains(45.5 * 25.4));
+      assertEquals(across, across.withSides(openings, new Box(0, 0, 100, 100)));
     }
   }
 }
