@@ -30,7 +30,7 @@ class DemoTest {
   void widthsDifferAndPanelsDoNotTouch() {
     List<RectangleOutline> rectangles = demo.getPanels().stream().map(Panel::getOutline)
         .filter(RectangleOutline.class::isInstance).map(RectangleOutline.class::cast).toList();
-    assertEquals(List.of(1828.8, 2438.4, 1524.0), rectangles.stream().map(RectangleOutline::getWidth).toList());
+    assertEquals(List.of(1828.8, 2438.4, 1552.575), rectangles.stream().map(RectangleOutline::getWidth).toList());
     for (int i = 1; i < rectangles.size(); i++) {
       RectangleOutline before = rectangles.get(i - 1);
       assertTrue(before.getX() + before.getWidth() < rectangles.get(i).getX());
@@ -41,7 +41,7 @@ class DemoTest {
   void outletWindowArchAndFace() {
     assertEquals("outlet", demo.getPanels().get(0).getOpenings().get(0).getKind());
     assertEquals("window", demo.getPanels().get(1).getOpenings().get(0).getKind());
-    assertEquals("M 6096 914.4 L 7315.2 914.4 L 7315.2 1828.8 A 609.6 609.6 0 0 1 6096 1828.8 Z",
+    assertEquals("M 6121.4 914.4 L 7340.6 914.4 L 7340.6 1828.8 A 609.6 609.6 0 0 1 6121.4 1828.8 Z",
         ((PathOutline) demo.getPanels().get(3).getOutline()).getData());
     assertEquals(609.6, ((CircleOutline) demo.getPanels().get(4).getOutline()).getRadius());
   }

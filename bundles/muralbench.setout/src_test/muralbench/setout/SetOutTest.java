@@ -79,6 +79,15 @@ class SetOutTest {
   }
 
   @Test
+  void aNegativeOffsetStepsToTheLeft() throws Exception {
+    PanelSetOut left = Walls.rectangle(0, 0, 30, 24.375).bond("grid", -1.0 / 3, 0).from(0, 0).setOut();
+    PanelSetOut right = Walls.rectangle(0, 0, 30, 24.375).bond("grid", 2.0 / 3, 0).from(0, 0).setOut();
+
+    assertEquals(right.pieces().stream().map(Piece::key).toList(), left.pieces().stream().map(Piece::key).toList());
+    assertEquals(piece(right, "A-02-01").box().maxX(), piece(left, "A-02-01").box().maxX(), 1e-6);
+  }
+
+  @Test
   void theOriginIsTheLowerLeftCornerOfOneFace() throws Exception {
     PanelSetOut panel = Walls.rectangle(0, 0, 30, 24).from(13, 7).setOut();
 
