@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.app.internal;
 
+import muralbench.extensions.Contributions;
 import muralbench.setout.bond.BondRegistry;
+import org.eclipse.core.runtime.ILog;
 import org.osgi.framework.BundleActivator;
 import org.osgi.framework.BundleContext;
 
@@ -9,7 +11,10 @@ import org.osgi.framework.BundleContext;
 public final class Activator implements BundleActivator {
   @Override
   public void start(BundleContext context) {
-    context.registerService(BondRegistry.class, Composition.bonds(), null);
+    Contributions contributions = Composition.all();
+    context.registerService(BondRegistry.class, contributions.bonds(), null);
+    contributions.problems().forEach(problem -> ILog.of(Activator.class)
+        .warn(problem.place() + ": " + problem.message() + ". " + problem.remedy()));
   }
 
   @Override

@@ -44,6 +44,7 @@ final class DesktopBars extends ActionBarAdvisor {
     save = make(ActionFactory.SAVE, window);
     saveAs = make(ActionFactory.SAVE_AS, window);
     close = make(ActionFactory.CLOSE, window);
+    close.setText(TEXTS.text("menu.close"));
     quit = make(ActionFactory.QUIT, window);
     quit.setText(TEXTS.text("menu.exit"));
     undo = make(ActionFactory.UNDO, window);

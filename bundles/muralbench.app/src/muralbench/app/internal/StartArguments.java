@@ -4,6 +4,7 @@ package muralbench.app.internal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What the desktop is asked to show when it starts.
@@ -21,18 +22,25 @@ record StartArguments(boolean demo, List<Path> files) {
     files = List.copyOf(files);
   }
 
-  /** Reads the program arguments; words that start with a dash and are not ours are meant for the platform. */
+  /** Reads the program arguments; other words with a dash, and what belongs to them, are meant for the platform. */
   static StartArguments of(String[] words, Path folder) {
     boolean demo = false;
     List<Path> files = new ArrayList<>();
+    String before = "";
     for (String word : words == null ? new String[0] : words) {
       if (word.equals(DEMO)) {
         demo = true;
-      } else if (!word.startsWith("-")) {
+      } else if (!word.startsWith("-") && (isOurs(word) || !before.startsWith("-") || before.equals(DEMO))) {
         files.add(folder.resolve(word).toAbsolutePath().normalize());
       }
+      before = word;
     }
     return new StartArguments(demo, files);
+  }
+
+  private static boolean isOurs(String word) {
+    String name = word.toLowerCase(Locale.ROOT);
+    return name.endsWith(".mural") || name.endsWith(".json");
   }
 
   boolean isEmpty() {

@@ -6,16 +6,12 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import muralbench.base.Messages;
 import muralbench.editor.OpenMural;
 import muralbench.export.Exporter;
 import muralbench.export.Paper;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.viewers.ArrayContentProvider;
-import org.eclipse.jface.viewers.CheckboxTableViewer;
 import org.eclipse.jface.wizard.WizardPage;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
@@ -30,10 +26,13 @@ import org.eclipse.swt.widgets.Text;
 final class DocumentsPage extends WizardPage {
   private static final Messages TEXTS = Messages.of(DocumentsPage.class);
 
+  private static final int WIDTH = 600;
+  private static final int HEIGHT = 230;
+
   private final List<Exporter> exporters;
   private final OpenMural mural;
   private final LastChoices last = LastChoices.ofWorkbench();
-  private CheckboxTableViewer documents;
+  private DocumentList documents;
   private Combo paper;
   private Text folder;
   private ExportOrder order;
@@ -59,7 +58,8 @@ final class DocumentsPage extends WizardPage {
   public void createControl(Composite parent) {
     Composite body = new Composite(parent, SWT.NONE);
     GridLayoutFactory.swtDefaults().numColumns(3).margins(12, 12).spacing(8, 8).applyTo(body);
-    createDocuments(body);
+    documents = new DocumentList(body, exporters, last.unchecked(), this::refresh);
+    GridDataFactory.fillDefaults().span(3, 1).grab(true, true).hint(WIDTH, HEIGHT).applyTo(documents.control());
     new Label(body, SWT.NONE).setText(TEXTS.text("documents.paper"));
     paper = new Combo(body, SWT.READ_ONLY);
     GridDataFactory.fillDefaults().span(2, 1).align(SWT.BEGINNING, SWT.CENTER).applyTo(paper);
@@ -73,22 +73,10 @@ final class DocumentsPage extends WizardPage {
     browse.setText(TEXTS.text("documents.browse"));
     setButtonLayoutData(browse);
     browse.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> browse()));
-    documents.addCheckStateListener(event -> refresh());
     paper.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> refresh()));
     folder.addModifyListener(event -> refresh());
     setControl(body);
     refresh();
-  }
-
-  private void createDocuments(Composite body) {
-    documents = CheckboxTableViewer.newCheckList(body, SWT.BORDER | SWT.FULL_SELECTION);
-    GridDataFactory.fillDefaults().span(3, 1).grab(true, true).hint(560, 220).applyTo(documents.getControl());
-    documents.setContentProvider(ArrayContentProvider.getInstance());
-    documents.setLabelProvider(new ExporterLabels());
-    ExporterLabels.addColumns(documents.getTable());
-    documents.setInput(exporters);
-    Set<String> left = last.unchecked();
-    exporters.forEach(exporter -> documents.setChecked(exporter, !left.contains(exporter.id())));
   }
 
   private void browse() {
@@ -102,17 +90,19 @@ final class DocumentsPage extends WizardPage {
   }
 
   private void refresh() {
+    if (getControl() == null) {
+      return;
+    }
     String problem = problem();
     setErrorMessage(problem);
     setPageComplete(problem == null);
     if (problem == null) {
-      List<Exporter> chosen = exporters.stream().filter(documents::getChecked).collect(Collectors.toList());
-      order = new ExportOrder(chosen, Paper.values()[paper.getSelectionIndex()], path());
+      order = new ExportOrder(documents.chosen(), Paper.values()[paper.getSelectionIndex()], path());
     }
   }
 
   private String problem() {
-    if (exporters.stream().noneMatch(documents::getChecked)) {
+    if (documents.chosen().isEmpty()) {
       return TEXTS.text("documents.noneChosen");
     }
     try {

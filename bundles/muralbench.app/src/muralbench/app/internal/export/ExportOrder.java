@@ -13,8 +13,8 @@ import muralbench.export.Paper;
  * @param paper the paper for printed documents
  * @param folder where the files go
  */
-record ExportOrder(List<Exporter> exporters, Paper paper, Path folder) {
-  ExportOrder {
+public record ExportOrder(List<Exporter> exporters, Paper paper, Path folder) {
+  public ExportOrder {
     exporters = List.copyOf(exporters);
   }
 }

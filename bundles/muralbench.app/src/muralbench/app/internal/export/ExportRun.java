@@ -29,7 +29,7 @@ import org.eclipse.jface.operation.IRunnableWithProgress;
  * Sets a mural out and writes the chosen documents, all of them or none. Works on a copy of the mural, made when the run
  * is made, so that it may run beside the editor.
  */
-final class ExportRun implements IRunnableWithProgress {
+public final class ExportRun implements IRunnableWithProgress {
   private static final Messages TEXTS = Messages.of(ExportRun.class);
 
   private final Mural mural;
@@ -37,14 +37,15 @@ final class ExportRun implements IRunnableWithProgress {
   private final ExportOrder order;
   private List<Path> written = List.of();
 
-  ExportRun(Mural mural, BondRegistry bonds, ExportOrder order) {
+  /** A run for a mural as it is now. */
+  public ExportRun(Mural mural, BondRegistry bonds, ExportOrder order) {
     this.mural = EcoreUtil.copy(mural);
     this.bonds = bonds;
     this.order = order;
   }
 
   /** The files that were written; none before the run has ended well. */
-  List<Path> written() {
+  public List<Path> written() {
     return written;
   }
 

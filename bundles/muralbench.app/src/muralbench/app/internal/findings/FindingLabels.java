@@ -13,7 +13,7 @@ import org.eclipse.swt.graphics.Image;
 final class FindingLabels extends ColumnLabelProvider {
   /** The columns from left to right. */
   enum Column {
-    GRADE(100), PLACE(80), MESSAGE(330), REMEDY(330), SOURCE(150), RULE(120);
+    GRADE(90), PLACE(110), MESSAGE(330), REMEDY(330), SOURCE(140), RULE(120);
 
     private final int width;
 
