@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import muralbench.app.internal.findings.FindingsView;
+import muralbench.base.Finding;
+import muralbench.editor.MuralEditor;
+import muralbench.editor.OpenMural;
+import org.eclipse.jface.action.ActionContributionItem;
+import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.ui.IViewPart;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+class DemoTest extends DesktopTest {
+  private OpenMural mural;
+
+  @BeforeEach
+  void openTheDemo() {
+    Gestures.run("muralbench.app.openDemo");
+    mural = ((MuralEditor) page().getActiveEditor()).openMural();
+    await("the demo is set out", () -> !mural.busy());
+  }
+
+  @Test
+  void everyPanelOfTheDemoIsSetOut() {
+    assertEquals(mural.mural().getPanels().size(), mural.setOut().panels().size());
+    assertTrue(mural.setOut().pieces() > 0);
+  }
+
+  @Test
+  void theFindingsViewListsWhatTheChecksFound() throws Exception {
+    Table table = findings();
+    await("all findings are listed", () -> table.getItemCount() == mural.findings().size());
+    assertFalse(mural.findings().isEmpty());
+    List<String> listed = Arrays.stream(table.getItems()).map(item -> item.getText(2)).sorted().toList();
+    assertEquals(mural.findings().stream().map(Finding::message).sorted().toList(), listed);
+  }
+
+  @Test
+  void theFilterHidesOneGradeAndBringsItBack() throws Exception {
+    Table table = findings();
+    await("all findings are listed", () -> table.getItemCount() == mural.findings().size());
+    String warning = "Warning";
+    toggle(warning);
+    assertTrue(Arrays.stream(table.getItems()).map(TableItem::getText).noneMatch(warning::equals));
+    toggle(warning);
+    assertEquals(mural.findings().size(), table.getItemCount());
+  }
+
+  @Test
+  void theFindingsOfAClosedMuralGo() throws Exception {
+    Table table = findings();
+    page().closeAllEditors(false);
+    await("no finding is left", () -> table.getItemCount() == 0);
+  }
+
+  private static IViewPart view() throws Exception {
+    return page().showView(FindingsView.ID);
+  }
+
+  private static Table findings() throws Exception {
+    return ((TableViewer) view().getSite().getSelectionProvider()).getTable();
+  }
+
+  private static void toggle(String name) throws Exception {
+    IAction action = Stream.of(view().getViewSite().getActionBars().getToolBarManager().getItems())
+        .map(item -> ((ActionContributionItem) item).getAction()).filter(each -> name.equals(each.getText()))
+        .findFirst().orElseThrow();
+    action.setChecked(!action.isChecked());
+    action.run();
+  }
+}
