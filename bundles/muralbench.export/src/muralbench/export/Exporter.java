@@ -22,7 +22,7 @@ public interface Exporter {
   String purpose();
 
   /**
-   * Writes the document's files.
+   * Writes the document's files. The same context gives the same bytes.
    *
    * @param context the mural and the choices made
    * @param output takes the files; the caller commits it

@@ -64,6 +64,18 @@ public abstract class ExporterContract {
   }
 
   @TestFactory
+  Stream<DynamicTest> writesTheSameBytesForTheSameMural() {
+    return each(exporter -> {
+      List<Path> once = export(exporter, SampleWalls.inches(), Paper.LETTER, Progress.NONE);
+      List<Path> again = export(exporter, SampleWalls.inches(), Paper.LETTER, Progress.NONE);
+      assertEquals(once.size(), again.size());
+      for (int i = 0; i < once.size(); i++) {
+        assertEquals(-1, Files.mismatch(once.get(i), again.get(i)), once.get(i).getFileName().toString());
+      }
+    });
+  }
+
+  @TestFactory
   Stream<DynamicTest> knowsMillimetresAndEveryPaper() {
     return exporters().flatMap(exporter -> Stream.of(Paper.values())
         .map(paper -> dynamicTest(exporter.id() + ' ' + paper.word(), () -> assertFalse(

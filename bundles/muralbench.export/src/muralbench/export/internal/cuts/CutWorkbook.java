@@ -31,6 +31,10 @@ final class CutWorkbook {
 
   /** Writes the workbook and leaves the stream open. */
   void write(OutputStream out) throws IOException {
+    StampedWorkbook.write(this::sheets, context.date(), out);
+  }
+
+  private void sheets(OutputStream out) throws IOException {
     Workbook workbook = new Workbook(out, "Muralbench", "0.1");
     listing(workbook.newWorksheet(TEXT.text("sheet.cuts")), tables.cuts());
     listing(workbook.newWorksheet(TEXT.text("sheet.pieces")), tables.pieces());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import muralbench.base.length.LengthUnit;
@@ -86,6 +87,13 @@ class CutWorkbookTest {
     Cell cell = book(hostile, CutList.of(hostile)).getSheet("Totals").getRow(0).getCell(1);
     assertEquals(CellType.STRING, cell.getCellType());
     assertEquals("=HYPERLINK(\"x\")<&>\ud83d\ude00", cell.getStringCellValue());
+  }
+
+  @Test
+  void carriesTheDateOfTheDocumentAndNotTheTimeOfWriting() throws Exception {
+    XSSFWorkbook book = book(mural, CutList.of(mural));
+    assertEquals(SampleMural.DATE.atStartOfDay(ZoneOffset.UTC).toInstant(),
+        book.getProperties().getCoreProperties().getCreated().toInstant());
   }
 
   @Test
