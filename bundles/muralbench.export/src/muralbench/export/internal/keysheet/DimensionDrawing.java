@@ -15,13 +15,13 @@ import muralbench.setout.geometry.Vec;
 
 /** Draws running dimensions below and to the left of an elevation. */
 final class DimensionDrawing {
-  private static final Type TEXT = Type.plain(2.3);
-  private static final Type ZERO = Type.bold(2.3);
+  private static final Type TEXT = Type.plain(2.1);
+  private static final Type ZERO = Type.bold(2.1);
   private static final Pen EXTENSION = Pen.THIN.grey(0.55);
-  private static final double SPACING = 3.4;
+  private static final double SPACING = 3.2;
   private static final double OFF = 1.5;
   private static final double TICK = 2;
-  private static final double LEG = 2;
+  private static final double LEG = 1.8;
 
   private final Canvas canvas;
   private final Placing placing;

@@ -11,9 +11,9 @@ import muralbench.setout.geometry.Box;
  */
 record Gutters(double labels) {
   /** Room for running dimensions. */
-  static final double DIMENSIONS = 20;
+  static final double DIMENSIONS = 18;
   /** Room for names of lines and, above them, the heading. */
-  static final double NAMES = 17;
+  static final double NAMES = 13.5;
   /** Room for names of level lines, which read upwards. */
   static final double LEVELS = 9;
 

@@ -8,12 +8,13 @@ import muralbench.setout.geometry.Line;
 import muralbench.setout.geometry.Vec;
 
 /**
- * Finds a place for a text that has no room where it belongs: in ever wider rings around its point, first on bare
- * paper, then, boxed, on top of a piece; never on another text and never with a leader across one.
+ * Finds a place for a text that has no room where it belongs: in ever wider rings around its point, on bare paper, or,
+ * boxed, on top of a piece before a leader would get long; never on another text and never with a leader across one.
  */
 final class LeaderSearch {
-  private static final double FARTHEST = 60;
-  private static final double FARTHEST_ON_PIECES = 25;
+  private static final double NEAR_ON_PIECES = 14;
+  private static final double NEAR = 25;
+  private static final double FAR = 60;
   private static final double STEP = 1;
   private static final int DIRECTIONS = 32;
 
@@ -38,13 +39,15 @@ final class LeaderSearch {
    * @return empty if every place is taken
    */
   Optional<Label> place(KeyRoom.Words words, Type type, Vec point, Vec away) {
-    Optional<Label> bare = place(words, type, point, away, true);
-    return bare.isPresent() ? bare : place(words, type, point, away, false);
+    return place(words, type, point, away, true, NEAR)
+        .or(() -> place(words, type, point, away, false, NEAR_ON_PIECES))
+        .or(() -> place(words, type, point, away, true, FAR))
+        .or(() -> place(words, type, point, away, false, NEAR));
   }
 
-  private Optional<Label> place(KeyRoom.Words words, Type type, Vec point, Vec away, boolean bare) {
+  private Optional<Label> place(KeyRoom.Words words, Type type, Vec point, Vec away, boolean bare,
+      double farthest) {
     double first = Math.atan2(away.y(), away.x());
-    double farthest = bare ? FARTHEST : FARTHEST_ON_PIECES;
     for (double distance = 3; distance < farthest; distance += STEP) {
       for (int i = 0; i < DIRECTIONS; i++) {
         double turn = (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * 2 * Math.PI / DIRECTIONS;

@@ -55,7 +55,8 @@ final class PanelNotes {
     double x = facts.first().datum().x();
     double y = facts.first().datum().y();
     return texts.text(onFloor(facts.panel()) ? "note.datum.floor" : "note.datum", "height", shown(y),
-        "left", shown(x - box.minX()), "up", shown(y - box.minY()));
+        "left", shown(x - box.minX()), "up", shown(y - box.minY()),
+        "corner", texts.text(facts.straight() ? "corner.straight" : "corner.turned"));
   }
 
   private String dimensions(PanelFacts facts) {

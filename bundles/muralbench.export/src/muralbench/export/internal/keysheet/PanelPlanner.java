@@ -99,7 +99,7 @@ final class PanelPlanner {
   /** Room for keys beside the panel: none, for keys along the edge, or for keys square to it. */
   private static double[] gutters(PanelFacts facts, long outside) {
     KeyRoom.Words widest = facts.face().words();
-    return outside == 0 ? new double[] {LEAST_GUTTER} : new double[] {widest.height() + 4, widest.width() + 4};
+    return outside == 0 ? new double[] {LEAST_GUTTER} : new double[] {widest.height() + 3.4, widest.width() + 4};
   }
 
   private static Trial trial(PanelFacts facts, DrawingScale scale, SheetLayout layout, double gutter) {

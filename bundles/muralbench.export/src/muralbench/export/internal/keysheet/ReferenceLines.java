@@ -27,7 +27,7 @@ final class ReferenceLines {
   static final Pen MATCH = new Pen(0.7, 0, List.of(7.0, 2.0, 1.5, 2.0));
 
   private static final Type NAME = Type.plain(2.1);
-  private static final double ROW = 4;
+  private static final double ROW = 3.4;
   private static final double SAME = 0.5;
 
   private final Canvas canvas;

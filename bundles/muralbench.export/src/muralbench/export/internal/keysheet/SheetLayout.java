@@ -22,8 +22,8 @@ record SheetLayout(SheetSize size, Box drawing, Box notes, Box legend, Box title
   static final double LEGEND = 62;
 
   private static final double NARROW = 240;
-  private static final double STRIP = 47;
-  private static final double NOTES_ROW = 27;
+  private static final double STRIP = 45;
+  private static final double NOTES_ROW = 25;
   private static final double LEFT_COLUMN = CheckLine.LENGTH + 4;
   private static final double TITLE = 80;
   private static final double TITLE_NARROW = 72;
@@ -39,7 +39,7 @@ record SheetLayout(SheetSize size, Box drawing, Box notes, Box legend, Box title
   static SheetLayout of(SheetSize size) {
     Box frame = size.frame();
     boolean narrow = frame.width() < NARROW;
-    double foot = frame.minY() + (narrow ? 8.5 : 5);
+    double foot = frame.minY() + (narrow ? 8.5 : 4.8);
     double top = foot + STRIP;
     double titleLeft = frame.maxX() - (narrow ? TITLE_NARROW : TITLE);
     double column = frame.minX() + LEFT_COLUMN;
