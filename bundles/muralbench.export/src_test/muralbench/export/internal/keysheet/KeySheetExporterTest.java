@@ -20,9 +20,13 @@ import muralbench.export.ExporterRegistry;
 import muralbench.export.Paper;
 import muralbench.setout.MuralSetOut;
 import muralbench.setout.PanelSetOut;
+import muralbench.setout.PanelSpec;
+import muralbench.setout.SetOut;
+import muralbench.setout.bond.BondRegistry;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -106,6 +110,18 @@ class KeySheetExporterTest {
     PanelSetOut panel = TrialWalls.grid("T", "潮 \u0007 Łódź \uD840\uDC00 אבג", TrialWalls.rectangle(0, 0, 48, 36));
     try (PDDocument document = PrintedSheets.printed(folder, Paper.A4, LengthUnit.MILLIMETRE, panel)) {
       assertEquals(2, document.getNumberOfPages());
+    }
+  }
+
+  @Test
+  void floorsAreShownAsAPlanWithoutHeights() throws Exception {
+    PanelSpec wall = TrialWalls.splash().spec();
+    PanelSpec floor = new PanelSpec(wall.id(), wall.title(), "floor", wall.mounting(), wall.tile(), wall.joint(), 0,
+        wall.outline(), wall.openings(), wall.bond(), wall.origin());
+    PanelSetOut panel = SetOut.panel(floor, BondRegistry.standard(), Progress.NONE);
+    try (PDDocument document = PrintedSheets.printed(folder, Paper.A4, LengthUnit.MILLIMETRE, panel)) {
+      String text = new PDFTextStripper().getText(document);
+      assertTrue(text.contains("plan of the floor") && !text.contains("finished floor"), text);
     }
   }
 
