@@ -19,7 +19,7 @@ public final class ComposePerspective implements IPerspectiveFactory {
     right.addView(IPageLayout.ID_OUTLINE);
     IFolderLayout lowerRight = layout.createFolder("lowerRight", IPageLayout.BOTTOM, 0.4f, "right");
     lowerRight.addView(IPageLayout.ID_PROP_SHEET);
-    IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.76f, wall);
+    IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.73f, wall);
     below.addView(FindingsView.ID);
   }
 }

@@ -38,7 +38,8 @@ final class DesktopWindow extends WorkbenchWindowAdvisor {
   }
 
   @Override
-  public void postWindowCreate() {
+  public void postWindowOpen() {
     RecentTracker.watch(getWindowConfigurer().getWindow().getActivePage());
+    WindowTitle.follow(getWindowConfigurer());
   }
 }

@@ -55,7 +55,7 @@ public final class ExportRun implements IRunnableWithProgress {
     try (OutputFolder output = OutputFolder.open(order.folder())) {
       ExportContext context = context(progress.split(1));
       for (Exporter exporter : order.exporters()) {
-        progress.subTask(exporter.label());
+        progress.setTaskName(TEXTS.text("run.document", "document", exporter.label()));
         exporter.export(context, output, new MonitorProgress(progress.split(1)));
       }
       new MonitorProgress(progress.split(0)).step(0);

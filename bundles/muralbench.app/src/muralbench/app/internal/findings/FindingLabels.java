@@ -7,22 +7,28 @@ import muralbench.base.Finding;
 import muralbench.base.Grade;
 import muralbench.base.Messages;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnLayoutData;
+import org.eclipse.jface.viewers.ColumnPixelData;
+import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.swt.graphics.Image;
 
 /** The cells of one column of the findings table; the whole text also comes as a tip. */
 final class FindingLabels extends ColumnLabelProvider {
   /** The columns from left to right. */
   enum Column {
-    GRADE(90), PLACE(110), MESSAGE(330), REMEDY(330), SOURCE(140), RULE(120);
+    GRADE(0, 95), PLACE(0, 105), MESSAGE(40, 160), REMEDY(40, 160), SOURCE(18, 110), RULE(0, 130);
 
+    private final int weight;
     private final int width;
 
-    Column(int width) {
+    Column(int weight, int width) {
+      this.weight = weight;
       this.width = width;
     }
 
-    int width() {
-      return width;
+    /** How the column takes part in the width of the view. */
+    ColumnLayoutData layout() {
+      return weight == 0 ? new ColumnPixelData(width) : new ColumnWeightData(weight, width);
     }
 
     String title() {

@@ -13,6 +13,7 @@ import muralbench.editor.OpenMural;
 import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.DoubleClickEvent;
@@ -43,11 +44,14 @@ public final class FindingsView extends ViewPart {
     GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
     summary = new Label(parent, SWT.NONE);
     GridDataFactory.fillDefaults().grab(true, false).indent(6, 4).applyTo(summary);
-    table = new TableViewer(parent, SWT.FULL_SELECTION | SWT.SINGLE | SWT.H_SCROLL | SWT.V_SCROLL);
-    GridDataFactory.fillDefaults().grab(true, true).indent(0, 4).applyTo(table.getControl());
+    Composite frame = new Composite(parent, SWT.NONE);
+    GridDataFactory.fillDefaults().grab(true, true).indent(0, 4).applyTo(frame);
+    TableColumnLayout columns = new TableColumnLayout();
+    frame.setLayout(columns);
+    table = new TableViewer(frame, SWT.FULL_SELECTION | SWT.SINGLE | SWT.H_SCROLL | SWT.V_SCROLL);
     table.getTable().setHeaderVisible(true);
     for (Column column : Column.values()) {
-      addColumn(column);
+      columns.setColumnData(addColumn(column), column.layout());
     }
     ColumnViewerToolTipSupport.enableFor(table);
     table.setContentProvider(ArrayContentProvider.getInstance());
@@ -60,12 +64,11 @@ public final class FindingsView extends ViewPart {
     refresh();
   }
 
-  private void addColumn(Column column) {
+  private TableColumn addColumn(Column column) {
     TableViewerColumn made = new TableViewerColumn(table, SWT.NONE);
     made.setLabelProvider(new FindingLabels(column));
     TableColumn widget = made.getColumn();
     widget.setText(column.title());
-    widget.setWidth(column.width());
     widget.setMoveable(true);
     widget.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
       order.by(column);
@@ -73,6 +76,7 @@ public final class FindingsView extends ViewPart {
       table.getTable().setSortDirection(order.turned() ? SWT.DOWN : SWT.UP);
       table.refresh();
     }));
+    return widget;
   }
 
   private void fillToolBar(IToolBarManager bar) {

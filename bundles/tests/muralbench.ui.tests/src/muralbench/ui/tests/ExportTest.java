@@ -46,14 +46,16 @@ class ExportTest extends DesktopTest {
 
   @Test
   void cancelledHalfWayNothingIsLeft() throws Exception {
+    String second = Composition.exporters().all().get(1).label();
     NullProgressMonitor monitor = new NullProgressMonitor() {
       @Override
-      public void subTask(String name) {
-        setCanceled(true);
+      public void setTaskName(String name) {
+        setCanceled(isCanceled() || name.contains(second));
       }
     };
     ExportRun run = run(BriefReader.demo());
     assertThrows(InterruptedException.class, () -> run.run(monitor));
+    assertTrue(monitor.isCanceled());
     assertEquals(List.of(), run.written());
     assertEquals(0, temporary.toFile().list().length);
   }
