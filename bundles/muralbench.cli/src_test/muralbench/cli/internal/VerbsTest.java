@@ -68,7 +68,7 @@ class VerbsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"cuts,.csv", "cuts,.xlsx", "export,.svg", "export,.json", "export,.xlsx"})
+  @CsvSource({"sheets,.pdf", "cuts,.pdf", "cuts,.csv", "cuts,.xlsx", "export,.svg", "export,.json", "export,.xlsx"})
   void documentsAreWrittenQuietly(String verb, String ending) throws IOException {
     Path out = bed.path("out");
 

@@ -60,7 +60,7 @@ class CommandTest {
     List<String> files = result.out().lines().toList();
     assertEquals("muralbench-demo/demo.mural", files.get(0));
     assertTrue(files.stream().allMatch(file -> Files.isRegularFile(folder.resolve(file))), result.out());
-    for (String ending : List.of(".csv", ".xlsx", ".svg", ".json")) {
+    for (String ending : List.of(".pdf", ".csv", ".xlsx", ".svg", ".json")) {
       assertTrue(files.stream().anyMatch(file -> file.endsWith(ending)), "no " + ending + " in " + files);
     }
   }
