@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import muralbench.base.CancelledException;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 import picocli.CommandLine.ParameterException;
@@ -53,8 +54,17 @@ final class Complaints {
       say(TEXTS.text("error.path", "path", path.getInput()), TEXTS.text("error.path.remedy"));
       return ExitCode.BAD_INPUT;
     }
+    if (problem instanceof CancelledException) {
+      return ExitCode.BAD_INPUT; // the person who pressed the interrupt key needs no telling
+    }
     say(TEXTS.text("error.fault", "fault", problem.toString().lines().findFirst().orElse("")), report(problem));
     return ExitCode.OUR_FAULT;
+  }
+
+  /** Standard output took not all that was printed. */
+  int outputFailed() {
+    say(TEXTS.text("error.output"), TEXTS.text("error.output.remedy"));
+    return ExitCode.BAD_INPUT;
   }
 
   private void say(String problem, String remedy) {

@@ -46,7 +46,8 @@ final class Interruption implements Progress, AutoCloseable {
     }
   }
 
-  private void cancelAndWait() {
+  /** What happens when the program is told to end: the work stops, and this returns when it has. */
+  void cancelAndWait() {
     cancelled = true;
     try {
       ended.await(PATIENCE_SECONDS, TimeUnit.SECONDS);

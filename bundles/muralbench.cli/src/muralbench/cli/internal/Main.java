@@ -58,11 +58,12 @@ final class Main {
    */
   int run(String... arguments) {
     try {
-      return command.execute(arguments);
+      int code = command.execute(arguments);
+      // A print stream keeps its failures to itself; half a list of pieces must not look like all of them.
+      return desk.out().checkError() ? complaints.outputFailed() : code;
     } catch (Throwable fault) { // also out of memory and endless recursion: say so and give our own exit code
       return complaints.about(fault);
     } finally {
-      desk.out().flush();
       desk.err().flush();
     }
   }

@@ -5,20 +5,36 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import muralbench.base.Progress;
 import muralbench.base.file.OutputFolder;
 import muralbench.cli.internal.CommandBed.Result;
 import muralbench.export.ExportContext;
 import muralbench.export.Exporter;
+import muralbench.export.ExporterRegistry;
+import muralbench.setout.bond.BondRegistry;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class FaultTest {
   @TempDir
   private Path folder;
+
+  private Path log;
+
+  @AfterEach
+  void clearAway() throws IOException {
+    if (log != null) {
+      Files.delete(log);
+    }
+  }
 
   @Test
   void aFaultOfOursIsExitThreeAndTheDetailsGoToALog() throws IOException {
@@ -29,9 +45,7 @@ class FaultTest {
     assertEquals(ExitCode.OUR_FAULT, result.code());
     assertTrue(result.err().startsWith("muralbench: Muralbench itself failed: "), result.err());
     assertEquals(2, result.err().lines().count(), result.err());
-    Path log = Path.of(result.err().strip().replaceFirst("(?s).* attach ", ""));
     assertTrue(Files.readString(log).contains("\tat muralbench.cli.internal.Exporting"), "no details in " + log);
-    Files.delete(log);
   }
 
   @Test
@@ -59,6 +73,24 @@ class FaultTest {
     assertEquals(1, Files.list(folder).count(), "only the brief");
   }
 
+  @Test
+  void halfAListOfPiecesDoesNotLookLikeAll() throws IOException {
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    OutputStream full = new OutputStream() {
+      @Override
+      public void write(int b) throws IOException {
+        throw new IOException("No space left on device");
+      }
+    };
+    Desk desk = new Desk(BondRegistry.standard(), ExporterRegistry.standard(), LocalDate.of(2030, 5, 6),
+        new PrintStream(full), new PrintStream(err, true));
+
+    int code = new Main(desk, "1.2.3").run("pieces", new CommandBed(folder).brief().toString());
+
+    assertEquals(ExitCode.BAD_INPUT, code);
+    assertTrue(err.toString().startsWith("muralbench: Standard output"), err.toString());
+  }
+
   private int endless() {
     return endless() + 1;
   }
@@ -70,7 +102,11 @@ class FaultTest {
   private Result failing(Failure failure) {
     try {
       CommandBed bed = new CommandBed(folder).with(new Failing(failure));
-      return bed.run("export", bed.brief(), "--out", folder.resolve("out"));
+      Result result = bed.run("export", bed.brief(), "--out", folder.resolve("out"));
+      if (result.code() == ExitCode.OUR_FAULT) {
+        log = Path.of(result.err().strip().replaceFirst("(?s).* attach ", ""));
+      }
+      return result;
     } catch (IOException disk) {
       throw new AssertionError(disk);
     }
