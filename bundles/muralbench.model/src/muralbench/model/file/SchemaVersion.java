@@ -11,7 +11,8 @@ package muralbench.model.file;
  * {@code floor="true"}).</dd>
  * <dt>2</dt>
  * <dd>A joint for each panel; site, bond and origin are objects of their own; {@code surface} instead of {@code floor};
- * settings, studio books and panel works as room for what follows.</dd>
+ * settings, studio books and panel works as room for what follows. Since then also outlines from site measurements, which
+ * an older program refuses by name.</dd>
  * </dl>
  *
  * <p>A change that an older program would misread takes the next number, a migration step from the number before and a
