@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -37,6 +38,9 @@ final class House {
 
   private static final String OURS = "muralbench.";
 
+  /** Rooms read already: the reading takes longer than all the checks. */
+  private static final Map<String, JavaClasses> READ = new HashMap<>();
+
   private House() {}
 
   static Set<String> rooms() {
@@ -57,7 +61,8 @@ final class House {
   }
 
   static JavaClasses classes(String room) {
-    return new ClassFileImporter().importPath(folder(room).resolve("target/classes"));
+    return READ.computeIfAbsent(room,
+        name -> new ClassFileImporter().importPath(folder(name).resolve("target/classes")));
   }
 
   /** The room a class belongs to by its package, or an empty text for a class from elsewhere. */
