@@ -2,6 +2,7 @@
 package muralbench.editor;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import muralbench.editor.internal.commands.AddOpeningCommand;
 import muralbench.editor.internal.commands.AddPanelCommand;
+import muralbench.editor.internal.commands.AddTileCommand;
 import muralbench.editor.internal.commands.DeleteCommand;
 import muralbench.editor.internal.commands.OutlineKind;
 import muralbench.editor.internal.commands.PlaceCommand;
@@ -47,6 +49,7 @@ class ModelCommandTest {
     return Stream.concat(outlines, Stream.of(
         place(mural, first.getOpenings().get(0), 25.4, 1), new DeleteCommand(mural, List.of(first)),
         new DeleteCommand(mural, first.getOpenings()), new AddPanelCommand(mural, new Frame(0, 0, 900, 900)),
+        new AddTileCommand(mural),
         new AddOpeningCommand(mural, first, "pipe", Outlines.circle(new Frame(900, 1200, 100, 100))),
         ModelCommand.of("tile", mural, () -> mural.getTileKinds().get(0).setWidth(100)),
         ModelCommand.of("origin", mural, () -> first.setOrigin(MuralFactory.eINSTANCE.createFixedOrigin()))));
@@ -114,6 +117,14 @@ class ModelCommandTest {
     add.execute();
     assertEquals(first.getTileKind(), add.panel().getTileKind());
     assertEquals(first.getJoint(), add.panel().getJoint());
+  }
+
+  @Test
+  void onlyATileThatNoPanelIsMadeOfCanBeDeleted() {
+    AddTileCommand add = new AddTileCommand(mural);
+    add.execute();
+    assertTrue(new DeleteCommand(mural, List.of(add.tile())).canExecute());
+    assertFalse(new DeleteCommand(mural, List.of(first.getTileKind())).canExecute());
   }
 
   @Test

@@ -21,6 +21,12 @@ public final class DeleteCommand extends ModelCommand {
     this.things = List.copyOf(things);
   }
 
+  /** A kind of tile that a panel is made of stays. */
+  @Override
+  public boolean canExecute() {
+    return mural().getPanels().stream().noneMatch(panel -> things.contains(panel.getTileKind()));
+  }
+
   @Override
   protected void change() {
     things.forEach(EcoreUtil::remove);

@@ -50,7 +50,7 @@ public final class FieldPainter {
     Graphics graphics = paper.graphics();
     if (picture.field().isPresent()) {
       PieceField field = picture.field().get();
-      graphics.setBackgroundColor(tilePixels(paper, field) < SMALLEST_TILE ? style.of(Tint.WAITING) : style.of(Tint.GROUT));
+      graphics.setBackgroundColor(style.of(tilePixels(paper, field) < SMALLEST_TILE ? Tint.WAITING : Tint.GROUT));
       paper.fill(field.setOut().tiled());
       return;
     }

@@ -11,8 +11,8 @@ import org.eclipse.swt.widgets.Display;
 import muralbench.setout.geometry.Box;
 
 /**
- * The screen as the painters see it: places on the wall in millimetres, lines and letters in whole pixels at any zoom. It
- * takes the zoom out of the graphics it is given, so that lines stay sharp and text keeps its size.
+ * The screen as the painters see it: places on the wall in millimetres, lines and letters in whole pixels at any zoom.
+ * It takes the zoom out of the graphics it is given, so that lines stay sharp and text keeps its size.
  */
 public final class Paper {
   private static final double CHORD_PIXELS = 0.2;

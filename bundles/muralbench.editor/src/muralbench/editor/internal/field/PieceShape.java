@@ -20,7 +20,8 @@ public record PieceShape(Piece piece, Box box, List<Vec> edge, List<List<Vec>> h
   /** Whether the piece fills its box, so that it can be painted as a plain rectangle. */
   public boolean upright() {
     return edge.size() == 4 && holes.isEmpty()
-        && edge.stream().allMatch(at -> onEdge(at.x(), box.minX(), box.maxX()) && onEdge(at.y(), box.minY(), box.maxY()));
+        && edge.stream().allMatch(at -> onEdge(at.x(), box.minX(), box.maxX()))
+        && edge.stream().allMatch(at -> onEdge(at.y(), box.minY(), box.maxY()));
   }
 
   private static boolean onEdge(double value, double low, double high) {

@@ -34,7 +34,8 @@ public final class WallStyle {
   }
 
   private Font font(int points, int style) {
-    return resources.create(FontDescriptor.createFrom(JFaceResources.getDialogFont()).setHeight(points).setStyle(style));
+    FontDescriptor usual = FontDescriptor.createFrom(JFaceResources.getDialogFont());
+    return resources.create(usual.setHeight(points).setStyle(style));
   }
 
   /** A colour. */

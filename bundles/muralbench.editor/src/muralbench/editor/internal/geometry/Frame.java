@@ -4,8 +4,8 @@ package muralbench.editor.internal.geometry;
 import muralbench.setout.geometry.Box;
 
 /**
- * The upright rectangle around something that can be moved and resized, mm, y up. Unlike a box it keeps width and height
- * as they are, so that a move never changes a size by a rounding.
+ * The upright rectangle around something that can be moved and resized, mm, y up. Unlike a box it keeps width and
+ * height as they are, so that a move never changes a size by a rounding.
  *
  * @param x left edge
  * @param y bottom edge

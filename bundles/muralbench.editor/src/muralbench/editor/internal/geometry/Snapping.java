@@ -53,8 +53,8 @@ public record Snapping(List<Double> xs, List<Double> ys, double reach, double st
   }
 
   /**
-   * The frame moved; the first of its edges and middles that is near a line goes onto it. Along an axis on which nothing
-   * moves it stays where it is, on the grid or not.
+   * The frame moved; the nearest of its edges and middles that is near a line goes onto it. Along an axis on which
+   * nothing moves it stays where it is, on the grid or not.
    */
   public Snapped move(Frame start, double dx, double dy) {
     Snapped settled = settle(start.moved(dx, dy));

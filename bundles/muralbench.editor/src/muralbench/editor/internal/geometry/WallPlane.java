@@ -5,8 +5,8 @@ import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 
 /**
- * The one place where millimetres of the wall (y up) become whole drawing units (y down) and back. A unit is a tenth of a
- * millimetre, fine enough for bounds; pieces are painted from their exact geometry.
+ * The one place where millimetres of the wall (y up) become whole drawing units (y down) and back. A unit is a tenth of
+ * a millimetre, fine enough for bounds; pieces are painted from their exact geometry.
  */
 public final class WallPlane {
   /** Drawing units in a millimetre. */

@@ -59,6 +59,7 @@ public final class MuralOutlinePage extends ContentOutlinePage implements OpenMu
     Map<String, Image> images = images();
     getViewer().setEditDomain(domain);
     getViewer().setEditPartFactory((context, model) -> new TreePart(scene.mural(), images, model));
+    getViewer().setContextMenu(new TreeMenu(getViewer(), scene.mural(), actions));
     selection.addViewer(getViewer());
     getViewer().setContents(TreePart.TOP);
     for (TreeItem item : ((Tree) getViewer().getControl()).getItems()) {

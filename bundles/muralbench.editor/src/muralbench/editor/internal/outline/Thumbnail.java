@@ -15,7 +15,6 @@ import muralbench.model.Opening;
 import muralbench.model.Panel;
 import muralbench.setout.Piece;
 import muralbench.setout.PieceKind;
-import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
 import org.eclipse.draw2d.Viewport;
@@ -86,7 +85,8 @@ final class Thumbnail extends Canvas {
   private Optional<View> view() {
     Rectangle area = getClientArea();
     return MuralPart.extent(scene.mural()).map(frame -> {
-      double scale = Math.min((area.width - 2.0 * MARGIN) / frame.width(), (area.height - 2.0 * MARGIN) / frame.height());
+      double across = (area.width - 2.0 * MARGIN) / frame.width();
+      double scale = Math.min(across, (area.height - 2.0 * MARGIN) / frame.height());
       return new View(scale, area.width / 2.0 - frame.middleX() * scale, area.height / 2.0 + frame.middleY() * scale);
     });
   }
@@ -97,8 +97,10 @@ final class Thumbnail extends Canvas {
       for (Panel panel : scene.mural().mural().getPanels()) {
         fill(gc, view, Outlines.contour(panel.getOutline()), Tint.WHOLE);
         cuts(gc, view, panel);
+        edge(gc, view, Outlines.contour(panel.getOutline()));
         for (Opening opening : panel.getOpenings()) {
           fill(gc, view, Outlines.contour(opening.getOutline()), Tint.DESK);
+          edge(gc, view, Outlines.contour(opening.getOutline()));
         }
       }
       gc.setForeground(scene.style().of(Tint.FLOOR_LINE));
@@ -111,29 +113,30 @@ final class Thumbnail extends Canvas {
     scene.mural().setOut(panel).ifPresent(setOut -> {
       for (Piece piece : setOut.pieces()) {
         if (piece.kind() != PieceKind.WHOLE) {
-          Box box = piece.box();
-          gc.setBackground(scene.style().of(Tint.of(piece.kind())));
-          gc.fillRectangle(view.x(box.minX()), view.y(box.maxY()),
-              Math.max(1, view.x(box.maxX()) - view.x(box.minX())),
-              Math.max(1, view.y(box.minY()) - view.y(box.maxY())));
+          fill(gc, view, Optional.of(piece.outline()), Tint.of(piece.kind()));
         }
       }
     });
   }
 
   private void fill(GC gc, View view, Optional<Contour> contour, Tint tint) {
-    contour.ifPresent(edge -> {
-      List<Vec> points = edge.points(0.5 / view.scale());
-      int[] pixels = new int[2 * points.size()];
-      for (int i = 0; i < points.size(); i++) {
-        pixels[2 * i] = view.x(points.get(i).x());
-        pixels[2 * i + 1] = view.y(points.get(i).y());
-      }
-      gc.setBackground(scene.style().of(tint));
-      gc.fillPolygon(pixels);
-      gc.setForeground(scene.style().of(Tint.FAINT_INK));
-      gc.drawPolygon(pixels);
-    });
+    gc.setBackground(scene.style().of(tint));
+    contour.ifPresent(edge -> gc.fillPolygon(pixels(view, edge)));
+  }
+
+  private void edge(GC gc, View view, Optional<Contour> contour) {
+    gc.setForeground(scene.style().of(Tint.FAINT_INK));
+    contour.ifPresent(edge -> gc.drawPolygon(pixels(view, edge)));
+  }
+
+  private static int[] pixels(View view, Contour edge) {
+    List<Vec> points = edge.points(0.5 / view.scale());
+    int[] pixels = new int[2 * points.size()];
+    for (int i = 0; i < points.size(); i++) {
+      pixels[2 * i] = view.x(points.get(i).x());
+      pixels[2 * i + 1] = view.y(points.get(i).y());
+    }
+    return pixels;
   }
 
   private void inView(GC gc, View view) {

@@ -8,6 +8,7 @@ import muralbench.base.Messages;
 import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
 import muralbench.editor.OpenMural;
+import muralbench.editor.internal.policies.DeletePolicy;
 import muralbench.editor.internal.properties.PropertySources;
 import muralbench.model.CircleOutline;
 import muralbench.model.Mural;
@@ -15,6 +16,7 @@ import muralbench.model.Opening;
 import muralbench.model.Panel;
 import muralbench.model.TileKind;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.editparts.AbstractTreeEditPart;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.TreeItem;
@@ -48,6 +50,13 @@ final class TreePart extends AbstractTreeEditPart {
       children.addAll(panel.getOpenings());
     }
     return children;
+  }
+
+  @Override
+  protected void createEditPolicies() {
+    if (getModel() != TOP && getModel() != mural.mural()) {
+      installEditPolicy(EditPolicy.COMPONENT_ROLE, new DeletePolicy(mural.mural()));
+    }
   }
 
   /** Refreshes this line and all below. */

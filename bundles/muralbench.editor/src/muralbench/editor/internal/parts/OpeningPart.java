@@ -53,7 +53,7 @@ public final class OpeningPart extends ScenePart {
   @Override
   protected void createEditPolicies() {
     installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new PlacePolicy());
-    installEditPolicy(EditPolicy.COMPONENT_ROLE, new DeletePolicy());
+    installEditPolicy(EditPolicy.COMPONENT_ROLE, new DeletePolicy(scene().mural().mural()));
   }
 
   @Override

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.editor.internal.parts;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import muralbench.base.InputException;
 import muralbench.base.length.LengthText;
@@ -22,6 +24,7 @@ import muralbench.setout.PanelSetOut;
 import muralbench.setout.Piece;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
@@ -31,6 +34,7 @@ public final class PanelPart extends ScenePart {
   private static final Frame NOWHERE = new Frame(0, 0, 1, 1);
 
   private final Panel panel;
+  private final Map<EObject, Frame> previewed = new LinkedHashMap<>();
   private Optional<Preview> preview = Optional.empty();
   private PieceField field;
 
@@ -40,9 +44,22 @@ public final class PanelPart extends ScenePart {
     this.panel = panel;
   }
 
-  /** Shows the panel as it would become, or as it is again. */
-  public void preview(Optional<Preview> shown) {
-    preview = shown;
+  /** Shows the panel as it would become if it, or an opening in it, were put elsewhere, until that is taken back. */
+  public void preview(EObject thing, Frame place) {
+    previewed.put(thing, place);
+    showPreview();
+  }
+
+  /** Takes a preview back. */
+  public void endPreview(EObject thing) {
+    if (previewed.remove(thing) != null) {
+      showPreview();
+    }
+  }
+
+  private void showPreview() {
+    preview = previewed.isEmpty() ? Optional.empty()
+        : Optional.of(Preview.of(panel, previewed, scene().mural().bonds()));
     refreshWithOpenings();
   }
 
@@ -77,9 +94,13 @@ public final class PanelPart extends ScenePart {
   @Override
   protected void refreshVisuals() {
     Frame frame = Placement.frame(shown()).orElse(NOWHERE);
-    ((PanelFigure) getFigure()).show(new PanelPicture(panel.getId(), panel.getTitle() == null ? "" : panel.getTitle(),
-        size(frame), frame, Outlines.contour(shown().getOutline()), shownField(),
-        preview.isPresent() ? Optional.empty() : scene().mural().problem(panel).map(InputException::problem)), openings());
+    String title = panel.getTitle() == null ? "" : panel.getTitle();
+    ((PanelFigure) getFigure()).show(new PanelPicture(String.valueOf(panel.getId()), title, size(frame), frame,
+        Outlines.contour(shown().getOutline()), shownField(), problem()), openings());
+  }
+
+  private Optional<String> problem() {
+    return preview.isPresent() ? Optional.empty() : scene().mural().problem(panel).map(InputException::problem);
   }
 
   private Optional<PieceField> shownField() {
@@ -112,7 +133,7 @@ public final class PanelPart extends ScenePart {
   @Override
   protected void createEditPolicies() {
     installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new PlacePolicy());
-    installEditPolicy(EditPolicy.COMPONENT_ROLE, new DeletePolicy());
+    installEditPolicy(EditPolicy.COMPONENT_ROLE, new DeletePolicy(scene().mural().mural()));
     installEditPolicy(EditPolicy.LAYOUT_ROLE, new CreatePolicy());
   }
 

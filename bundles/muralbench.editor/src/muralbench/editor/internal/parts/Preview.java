@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.editor.internal.parts;
 
+import java.util.Map;
 import java.util.Optional;
 import muralbench.base.InputException;
 import muralbench.base.Progress;
@@ -23,12 +24,15 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  * @param panel a changed copy of the panel
  * @param field its pieces; none if it has too many, or cannot be set out so
  */
-public record Preview(Panel panel, Optional<PieceField> field) {
-  /** The preview for a panel, or an opening in it, that goes from one frame to another. */
-  public static Preview of(Panel panel, EObject thing, Frame from, Frame to, BondRegistry bonds) {
+record Preview(Panel panel, Optional<PieceField> field) {
+  /** The preview for a panel in which it, or openings in it, are put into other frames. */
+  static Preview of(Panel panel, Map<EObject, Frame> places, BondRegistry bonds) {
     Panel copy = EcoreUtil.copy(panel);
-    EObject counterpart = thing instanceof Opening ? copy.getOpenings().get(panel.getOpenings().indexOf(thing)) : copy;
-    Placement.place(counterpart, from, to);
+    places.forEach((thing, to) -> {
+      EObject counterpart =
+          thing instanceof Opening ? copy.getOpenings().get(panel.getOpenings().indexOf(thing)) : copy;
+      Placement.frame(counterpart).ifPresent(from -> Placement.place(counterpart, from, to));
+    });
     return new Preview(copy, setOut(copy, bonds));
   }
 

@@ -3,16 +3,23 @@ package muralbench.editor.internal.policies;
 
 import java.util.List;
 import muralbench.editor.internal.commands.DeleteCommand;
-import muralbench.editor.internal.parts.ScenePart;
+import muralbench.model.Mural;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.editpolicies.ComponentEditPolicy;
 import org.eclipse.gef.requests.GroupRequest;
 
-/** Lets a panel or opening be deleted. */
+/** Lets a panel, an opening or a kind of tile be deleted. */
 public final class DeletePolicy extends ComponentEditPolicy {
+  private final Mural mural;
+
+  /** A policy for a thing of a mural. */
+  public DeletePolicy(Mural mural) {
+    this.mural = mural;
+  }
+
   @Override
   protected Command createDeleteCommand(GroupRequest request) {
-    ScenePart part = (ScenePart) getHost();
-    return new DeleteCommand(part.scene().mural().mural(), List.of(part.thing()));
+    return new DeleteCommand(mural, List.of((EObject) getHost().getModel()));
   }
 }

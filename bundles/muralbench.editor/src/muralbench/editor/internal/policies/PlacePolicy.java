@@ -11,12 +11,10 @@ import muralbench.editor.internal.commands.PlaceCommand;
 import muralbench.editor.internal.geometry.Frame;
 import muralbench.editor.internal.parts.OpeningPart;
 import muralbench.editor.internal.parts.PanelPart;
-import muralbench.editor.internal.parts.Preview;
 import muralbench.editor.internal.parts.Scene;
 import muralbench.editor.internal.parts.ScenePart;
 import muralbench.editor.internal.tools.PlaceTracker;
 import muralbench.editor.internal.tools.SizeTracker;
-import muralbench.model.Panel;
 import org.eclipse.draw2d.PositionConstants;
 import org.eclipse.gef.GraphicalEditPart;
 import org.eclipse.gef.commands.Command;
@@ -27,8 +25,8 @@ import org.eclipse.gef.handles.ResizeHandle;
 import org.eclipse.gef.requests.ChangeBoundsRequest;
 
 /**
- * Lets a panel or opening be moved and resized. While it is dragged the panel is shown as it would become, set out anew,
- * with the lines it snapped to and its measures in the status bar.
+ * Lets a panel or opening be moved and resized. While it is dragged the panel is shown as it would become, set out
+ * anew, with the lines it snapped to and its measures in the status bar.
  */
 public final class PlacePolicy extends ResizableEditPolicy {
   private static final Messages TEXTS = Messages.of(PlacePolicy.class);
@@ -66,8 +64,7 @@ public final class PlacePolicy extends ResizableEditPolicy {
   protected void showChangeBoundsFeedback(ChangeBoundsRequest request) {
     Dragged.of(part(), request).ifPresent(way -> {
       Scene scene = part().scene();
-      panelPart().preview(Optional.of(Preview.of((Panel) panelPart().thing(), part().thing(), way.from(), way.to(),
-          scene.mural().bonds())));
+      panelPart().preview(part().thing(), way.to());
       guides.show(getFeedbackLayer(), getHostFigure(), way);
       scene.status().accept(measures(way.to(), scene.mural().units()));
     });
@@ -75,7 +72,7 @@ public final class PlacePolicy extends ResizableEditPolicy {
 
   @Override
   protected void eraseChangeBoundsFeedback(ChangeBoundsRequest request) {
-    panelPart().preview(Optional.empty());
+    panelPart().endPreview(part().thing());
     guides.erase();
     part().scene().status().accept("");
   }

@@ -31,7 +31,8 @@ final class Entries {
   /** A length in the mural's units; units may be typed too. */
   static Property length(String id, String group, LengthUnit unit, Range range, Supplier<Double> get,
       Consumer<Double> set) {
-    return Property.text(id, group, () -> LengthText.exact(get.get(), unit), text -> refuse(text, unit, range),
+    return Property.text(id, group, () -> LengthText.exact(get.get(), unit),
+        text -> LengthText.exact(parsed(text, unit), unit), text -> refuse(text, unit, range),
         text -> set.accept(parsed(text, unit)));
   }
 
@@ -57,7 +58,7 @@ final class Entries {
 
   /** A plain number or a fraction such as 1/3. */
   static Property number(String id, String group, Supplier<Double> get, Consumer<Double> set) {
-    return Property.text(id, group, () -> number(get.get()),
+    return Property.text(id, group, () -> number(get.get()), text -> number(number(text).orElseThrow()),
         text -> number(text).isPresent() ? Optional.empty() : Optional.of(TEXTS.text("refuse.number")),
         text -> set.accept(number(text).orElseThrow()));
   }
@@ -84,7 +85,7 @@ final class Entries {
 
   /** A name that no other thing may have; {@code taken} are the names in use. */
   static Property id(String group, Supplier<String> get, Supplier<Set<String>> taken, Consumer<String> set) {
-    return Property.text("id", group, get, text -> {
+    return Property.text("id", group, get, String::strip, text -> {
       String name = text.strip();
       if (name.isEmpty()) {
         return Optional.of(TEXTS.text("refuse.blank"));

@@ -18,6 +18,9 @@ import org.eclipse.ui.views.properties.IPropertySource;
 final class ModelProperties implements IPropertySource {
   static final Messages TEXTS = Messages.of(ModelProperties.class);
 
+  /** Starts the id of a line for a setting that a plug-in names. */
+  static final String SETTING = "setting.";
+
   private final OpenMural mural;
   private final EObject thing;
   private final Map<String, Property> properties = new LinkedHashMap<>();
@@ -48,9 +51,7 @@ final class ModelProperties implements IPropertySource {
   @Override
   public void setPropertyValue(Object id, Object value) {
     Property line = properties.get(id);
-    boolean taken = line.set() != null && !value.equals(line.get().get())
-        && line.refuse().apply(String.valueOf(value)).isEmpty();
-    if (taken) {
+    if (line.changes(value)) {
       String label = TEXTS.text("set", "line", label(line.id()).toLowerCase(), "thing", Names.of(thing));
       mural.execute(ModelCommand.of(label, mural.mural(), () -> line.set().accept(value)));
     }
@@ -62,7 +63,7 @@ final class ModelProperties implements IPropertySource {
   }
 
   String label(String id) {
-    return TEXTS.text("line." + id);
+    return id.startsWith(SETTING) ? id.substring(SETTING.length()) : TEXTS.text("line." + id);
   }
 
   String group(String id) {

@@ -9,6 +9,7 @@ import org.eclipse.ui.views.properties.PropertySheetSorter;
 /** The Properties view of a mural; follows changes that are made elsewhere, such as undo. */
 public final class MuralPropertiesPage extends PropertySheetPage implements OpenMural.Listener {
   private final OpenMural mural;
+  private boolean waiting;
 
   /** A page for a document. */
   public MuralPropertiesPage(OpenMural mural) {
@@ -32,18 +33,29 @@ public final class MuralPropertiesPage extends PropertySheetPage implements Open
 
   @Override
   public void modelChanged(OpenMural changed) {
-    refreshIfThere();
+    refreshSoon();
   }
 
   @Override
   public void setOutChanged(OpenMural changed) {
-    refreshIfThere();
+    refreshSoon();
   }
 
-  private void refreshIfThere() {
-    if (getControl() != null && !getControl().isDisposed()) {
-      refresh();
+  /** Later and once: a refresh in the middle of an edit would take the edit for done and make it again. */
+  private void refreshSoon() {
+    if (there() && !waiting) {
+      waiting = true;
+      getControl().getDisplay().asyncExec(() -> {
+        waiting = false;
+        if (there()) {
+          refresh();
+        }
+      });
     }
+  }
+
+  private boolean there() {
+    return getControl() != null && !getControl().isDisposed();
   }
 
   @Override

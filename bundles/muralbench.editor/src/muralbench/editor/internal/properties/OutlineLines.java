@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import muralbench.base.length.LengthUnit;
 import muralbench.editor.internal.commands.OutlineKind;
@@ -65,7 +66,8 @@ final class OutlineLines {
 
   private Property frame(String id, Range range, ToDoubleFunction<Frame> part,
       BiFunction<Frame, Double, Frame> changed) {
-    return Entries.length(id, GROUP, unit, range, () -> part.applyAsDouble(Placement.frame(thing).orElseThrow()), to -> {
+    Supplier<Double> get = () -> part.applyAsDouble(Placement.frame(thing).orElseThrow());
+    return Entries.length(id, GROUP, unit, range, get, to -> {
       Frame now = Placement.frame(thing).orElseThrow();
       Placement.place(thing, now, changed.apply(now, to));
     });

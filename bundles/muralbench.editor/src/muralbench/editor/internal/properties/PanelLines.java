@@ -16,11 +16,13 @@ import muralbench.model.Mounting;
 import muralbench.model.MuralFactory;
 import muralbench.model.Origin;
 import muralbench.model.Panel;
+import muralbench.model.Setting;
 import muralbench.model.Surface;
 import muralbench.model.TileKind;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.bond.Bond;
 import muralbench.setout.geometry.Vec;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** The lines of a panel. */
 final class PanelLines {
@@ -56,6 +58,8 @@ final class PanelLines {
       lines.add(bond());
       lines.add(Entries.number("offset", "tiling", panel.getBond()::getOffset, panel.getBond()::setOffset));
       lines.add(Entries.number("rotation", "tiling", panel.getBond()::getRotation, panel.getBond()::setRotation));
+      mural.bonds().find(panel.getBond().getKind())
+          .ifPresent(bond -> bond.settingNames().forEach(name -> lines.add(setting(name))));
     }
     lines.add(Entries.choice("origin", "tiling", Start.class,
         () -> panel.getOrigin() instanceof FixedOrigin ? Start.FIXED : Start.BALANCED, this::start));
@@ -92,6 +96,29 @@ final class PanelLines {
     }
     return Property.choice("bond", "tiling", labels.toArray(String[]::new),
         () -> kinds.indexOf(panel.getBond().getKind()), index -> panel.getBond().setKind(kinds.get(index)));
+  }
+
+  /** A parameter of a contributed pattern, which is named as its author names it. */
+  private Property setting(String name) {
+    return Entries.words(ModelProperties.SETTING + name, "tiling", () -> find(name).map(Setting::getValue).orElse(""),
+        value -> {
+          if (value.isBlank()) {
+            find(name).ifPresent(EcoreUtil::remove);
+          } else {
+            find(name).orElseGet(() -> add(name)).setValue(value.strip());
+          }
+        });
+  }
+
+  private Optional<Setting> find(String name) {
+    return panel.getBond().getSettings().stream().filter(setting -> name.equals(setting.getName())).findFirst();
+  }
+
+  private Setting add(String name) {
+    Setting setting = MuralFactory.eINSTANCE.createSetting();
+    setting.setName(name);
+    panel.getBond().getSettings().add(setting);
+    return setting;
   }
 
   /** A start that is fixed begins where the set-out starts now, so that nothing jumps. */

@@ -13,6 +13,10 @@ import muralbench.model.FixedOrigin;
 import muralbench.model.Mural;
 import muralbench.model.Panel;
 import muralbench.model.PolygonOutline;
+import muralbench.setout.bond.Bond;
+import muralbench.setout.bond.BondRegistry;
+import muralbench.setout.bond.BondRequest;
+import muralbench.setout.bond.Pattern;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.ui.views.properties.IPropertySource;
@@ -76,6 +80,9 @@ class PropertySourcesTest {
     for (String line : panelLines().ids()) {
       source(panel).setPropertyValue(line, source(panel).getPropertyValue(line));
     }
+    source(panel).setPropertyValue("joint", "3.175 mm");
+    source(panel).setPropertyValue("offset", "0.0");
+    source(panel).setPropertyValue("id", " A ");
     assertFalse(mural.commandStack().canUndo());
   }
 
@@ -84,6 +91,39 @@ class PropertySourcesTest {
     source(panel).setPropertyValue("offset", "1/3");
     assertEquals(1.0 / 3, panel.getBond().getOffset());
     assertEquals("1/3", source(panel).getPropertyValue("offset"));
+  }
+
+  @Test
+  void theSettingsOfAContributedPatternCanBeTyped() {
+    Bond zigzag = new Bond() {
+      @Override
+      public String kind() {
+        return "zigzag";
+      }
+
+      @Override
+      public String label() {
+        return "Zigzag";
+      }
+
+      @Override
+      public List<String> settingNames() {
+        return List.of("teeth");
+      }
+
+      @Override
+      public Pattern lay(BondRequest request) {
+        throw new UnsupportedOperationException("not laid here");
+      }
+    };
+    OpenMural open = OpenMural.of(SampleMural.create(), null, BondRegistry.standard().with(List.of(zigzag)),
+        Runnable::run, Runnable::run);
+    Panel other = open.mural().getPanels().get(0);
+    other.getBond().setKind("zigzag");
+    PropertySources.of(open, other).setPropertyValue("setting.teeth", "7");
+    assertEquals("7", other.getBond().getSettings().get(0).getValue());
+    PropertySources.of(open, other).setPropertyValue("setting.teeth", " ");
+    assertTrue(other.getBond().getSettings().isEmpty());
   }
 
   @Test

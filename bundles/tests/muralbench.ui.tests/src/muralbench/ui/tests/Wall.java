@@ -2,6 +2,8 @@
 package muralbench.ui.tests;
 
 import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 import muralbench.editor.MuralEditor;
 import muralbench.editor.MuralEditorInput;
 import muralbench.editor.OpenMural;
@@ -11,6 +13,7 @@ import muralbench.model.Panel;
 import muralbench.model.RectangleOutline;
 import muralbench.model.file.MuralFile;
 import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.draw2d.SWTGraphics;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalEditPart;
@@ -20,6 +23,7 @@ import org.eclipse.gef.handles.HandleBounds;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Event;
@@ -158,18 +162,29 @@ final class Wall {
     DesktopTest.settle();
   }
 
-  /** The colour on the screen at a point of the canvas. */
+  /** The colour of the wall at a point of the canvas, painted as it is now. */
   RGB colour(Point at) {
-    canvas.redraw();
-    canvas.update();
-    DesktopTest.settle();
-    Image image = new Image(canvas.getDisplay(), 1, 1);
-    GC gc = new GC(canvas);
-    gc.copyArea(image, at.x, at.y);
+    AtomicReference<RGB> colour = new AtomicReference<>();
+    paint(picture -> colour.set(picture.palette.getRGB(picture.getPixel(at.x, at.y))));
+    return colour.get();
+  }
+
+  /** Paints the wall once, as it is now, and tells how long that took, milliseconds. */
+  double paint() {
+    return paint(picture -> { });
+  }
+
+  private double paint(Consumer<ImageData> look) {
+    Image image = new Image(canvas.getDisplay(), canvas.getSize().x, canvas.getSize().y);
+    GC gc = new GC(image);
+    SWTGraphics graphics = new SWTGraphics(gc);
+    long start = System.nanoTime();
+    canvas.getViewport().paint(graphics);
+    double took = (System.nanoTime() - start) / 1e6;
+    graphics.dispose();
     gc.dispose();
-    int pixel = image.getImageData().getPixel(0, 0);
-    RGB colour = image.getImageData().palette.getRGB(pixel);
+    look.accept(image.getImageData());
     image.dispose();
-    return colour;
+    return took;
   }
 }

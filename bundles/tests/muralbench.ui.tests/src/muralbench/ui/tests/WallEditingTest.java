@@ -15,6 +15,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.gef.EditPart;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.RGB;
 import org.eclipse.ui.actions.ActionFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -62,14 +63,27 @@ class WallEditingTest extends DesktopTest {
   @Test
   void whileAWindowIsDraggedThePanelIsSetOutAnewButNotChanged() {
     Point from = wall.middle(wall.opening(0));
-    Point tile = new Point(wall.place(wall.opening(0)).right() + 8, from.y);
-    Object faceBefore = wall.colour(tile);
+    Point tile = new Point(wall.place(wall.opening(0)).right() + 12, from.y + 12);
+    RGB bare = new RGB(0xFF, 0xFF, 0xFF);
+    assertNotEquals(bare, wall.colour(tile));
     wall.press(from, beside(from, 40, 0));
-    assertNotEquals(faceBefore, wall.colour(tile));
+    assertEquals(bare, wall.colour(tile));
     assertTrue(EcoreUtil.equals(before, wall.mural().mural()));
     wall.mouse(SWT.MouseUp, beside(from, 40, 0), SWT.BUTTON1);
     assertFalse(EcoreUtil.equals(before, wall.mural().mural()));
     undo();
+  }
+
+  @Test
+  void withTheAlternateKeyHeldNothingSnaps() {
+    wall.mouse(SWT.MouseMove, insidePanel(), 0);
+    wall.mouse(SWT.MouseDown, insidePanel(), 0);
+    Point start = insidePanel();
+    for (int step = 1; step <= 7; step++) {
+      wall.mouse(SWT.MouseMove, beside(start, step, 0), SWT.BUTTON1 | SWT.ALT);
+    }
+    wall.mouse(SWT.MouseUp, beside(start, 7, 0), SWT.BUTTON1 | SWT.ALT);
+    assertEquals(7 / (10 * wall.zoom().getZoom()), Wall.rectangle(wall.panel(0)).getX(), 1e-6);
   }
 
   @Test
