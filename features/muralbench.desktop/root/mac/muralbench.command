@@ -7,7 +7,7 @@ java=java
 [ -x "$here/jre/bin/java" ] && java=$here/jre/bin/java
 command -v "$java" >/dev/null || { echo "muralbench: no Java found. Install Java 17 or newer." >&2; exit 2; }
 case "${1:-}" in
-  demo|new|pieces|sheets|cuts|check|export|help|--help|--version)
+  demo|new|pieces|sheets|cuts|check|export|-h|--help|-V|--version)
     # The framework takes words such as -clean for itself, so every word goes with a mark that the command takes off.
     for word; do shift; set -- "$@" "=$word"; done
     exec "$java" -XX:TieredStopAtLevel=1 -Djava.awt.headless=true -Dmuralbench.cli.quoted=true \

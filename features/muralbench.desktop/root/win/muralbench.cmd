@@ -8,7 +8,7 @@ if exist "%~dp0jre\bin\java.exe" set "bin=%~dp0jre\bin\"
 set "jar="
 for %%f in ("%~dp0plugins\org.eclipse.equinox.launcher_*.jar") do set "jar=%%f"
 set "area=-Dosgi.configuration.area=@user.home/.muralbench/configuration"
-for %%v in (demo new pieces sheets cuts check export help --help --version) do if /i "%~1"=="%%v" goto work
+for %%v in (demo new pieces sheets cuts check export -h --help -V --version) do if /i "%~1"=="%%v" goto work
 start "" "%bin%javaw" "%area%" -jar "%jar%" -nosplash %*
 exit /b 0
 :work

@@ -30,12 +30,17 @@ record StartArguments(boolean demo, List<Path> files) {
     for (String word : words == null ? new String[0] : words) {
       if (word.equals(DEMO)) {
         demo = true;
-      } else if (!word.startsWith("-") && (isOurs(word) || !before.startsWith("-") || before.equals(DEMO))) {
+      } else if (isFile(word, before)) {
         files.add(folder.resolve(word).toAbsolutePath().normalize());
       }
       before = word;
     }
     return new StartArguments(demo, files);
+  }
+
+  private static boolean isFile(String word, String before) {
+    boolean ownWord = !before.startsWith("-") || before.equals(DEMO);
+    return !word.isBlank() && !word.startsWith("-") && (ownWord || isOurs(word));
   }
 
   private static boolean isOurs(String word) {

@@ -16,8 +16,8 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
 /**
- * A field for one length: its label, the text as a person types it, and beside it what was understood in the other unit.
- * Takes three columns of a grid.
+ * A field for one length: its label, the text as a person types it, and beside it what was understood in the other
+ * unit. Takes three columns of a grid.
  */
 final class LengthField {
   private static final Messages TEXTS = Messages.of(LengthField.class);
@@ -41,7 +41,8 @@ final class LengthField {
     GridDataFactory.fillDefaults().grab(true, false).hint(150, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
         .applyTo(understood);
     sign = new ControlDecoration(text, SWT.LEFT | SWT.TOP);
-    sign.setImage(FieldDecorationRegistry.getDefault().getFieldDecoration(FieldDecorationRegistry.DEC_ERROR).getImage());
+    sign.setImage(FieldDecorationRegistry.getDefault().getFieldDecoration(FieldDecorationRegistry.DEC_ERROR)
+        .getImage());
     sign.hide();
     text.addModifyListener(event -> {
       refresh();

@@ -29,7 +29,9 @@ final class DocumentList {
     body.setBackground(parent.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
     body.setBackgroundMode(SWT.INHERIT_DEFAULT);
     GridLayoutFactory.swtDefaults().margins(8, 6).spacing(0, 2).applyTo(body);
-    exporters.forEach(exporter -> boxes.put(exporter, row(body, exporter, !unchecked.contains(exporter.id()), changed)));
+    for (Exporter exporter : exporters) {
+      boxes.put(exporter, row(body, exporter, !unchecked.contains(exporter.id()), changed));
+    }
     frame.setContent(body);
     frame.setExpandHorizontal(true);
     frame.setExpandVertical(true);

@@ -26,8 +26,8 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.operation.IRunnableWithProgress;
 
 /**
- * Sets a mural out and writes the chosen documents, all of them or none. Works on a copy of the mural, made when the run
- * is made, so that it may run beside the editor.
+ * Sets a mural out and writes the chosen documents, all of them or none. Works on a copy of the mural, made when the
+ * run is made, so that it may run beside the editor.
  */
 public final class ExportRun implements IRunnableWithProgress {
   private static final Messages TEXTS = Messages.of(ExportRun.class);

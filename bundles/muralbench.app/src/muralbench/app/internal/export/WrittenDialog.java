@@ -53,7 +53,8 @@ final class WrittenDialog extends MessageDialog {
 
   private void open(Path path) {
     if (!Program.launch(path.toString())) {
-      MessageDialog.openInformation(getShell(), TEXTS.text("written.title"), TEXTS.text("written.noProgram", "path", path));
+      MessageDialog.openInformation(getShell(), TEXTS.text("written.title"),
+          TEXTS.text("written.noProgram", "path", path));
     }
   }
 }

@@ -18,7 +18,7 @@ final class ActiveMural implements IPartListener2, OpenMural.Listener {
     this.page = page;
     this.changed = changed;
     page.addPartListener(this);
-    follow();
+    take(editor().map(MuralEditor::openMural).orElse(null));
   }
 
   Optional<MuralEditor> editor() {
@@ -31,23 +31,27 @@ final class ActiveMural implements IPartListener2, OpenMural.Listener {
 
   void dispose() {
     page.removePartListener(this);
-    if (mural != null) {
-      mural.removeListener(this);
-    }
+    take(null);
   }
 
   private void follow() {
-    OpenMural next = editor().map(MuralEditor::openMural).orElse(null);
-    if (next != mural) {
-      if (mural != null) {
-        mural.removeListener(this);
-      }
-      mural = next;
-      if (mural != null) {
-        mural.addListener(this);
-      }
+    if (take(editor().map(MuralEditor::openMural).orElse(null))) {
       changed.run();
     }
+  }
+
+  private boolean take(OpenMural next) {
+    if (next == mural) {
+      return false;
+    }
+    if (mural != null) {
+      mural.removeListener(this);
+    }
+    mural = next;
+    if (mural != null) {
+      mural.addListener(this);
+    }
+    return true;
   }
 
   @Override

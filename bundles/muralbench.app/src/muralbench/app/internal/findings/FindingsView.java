@@ -60,7 +60,7 @@ public final class FindingsView extends ViewPart {
     table.addDoubleClickListener(this::reveal);
     getSite().setSelectionProvider(table);
     fillToolBar(getViewSite().getActionBars().getToolBarManager());
-    active = new ActiveMural(getSite().getPage(), () -> refresh());
+    active = new ActiveMural(getSite().getPage(), this::refresh);
     refresh();
   }
 

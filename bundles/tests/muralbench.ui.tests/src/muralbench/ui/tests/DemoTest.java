@@ -47,6 +47,12 @@ class DemoTest extends DesktopTest {
   }
 
   @Test
+  void aViewOpenedLaterListsTheFindingsAtOnce() throws Exception {
+    page().hideView(view());
+    assertEquals(mural.findings().size(), findings().getItemCount());
+  }
+
+  @Test
   void theFilterHidesOneGradeAndBringsItBack() throws Exception {
     Table table = findings();
     await("all findings are listed", () -> table.getItemCount() == mural.findings().size());
