@@ -4,6 +4,7 @@ package muralbench.setout;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.model.CircleOutline;
@@ -16,6 +17,7 @@ import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.PathData;
 import muralbench.setout.geometry.Vec;
+import muralbench.setout.survey.AdjustedWall;
 
 /** Turns outlines of the model into contours. */
 final class OutlineReader {
@@ -42,6 +44,10 @@ final class OutlineReader {
     }
     if (outline instanceof PathOutline path) {
       return path(path.getData());
+    }
+    Optional<AdjustedWall> survey = new SurveyReader(ranges).survey(outline);
+    if (survey.isPresent()) {
+      return Contour.polygon(survey.get().corners()).counterClockwise();
     }
     throw ranges.error("read.outline.unknown");
   }

@@ -2,7 +2,9 @@
 package muralbench.setout;
 
 import java.util.List;
+import java.util.Optional;
 import muralbench.setout.geometry.Contour;
+import muralbench.setout.survey.AdjustedWall;
 
 /**
  * What the set-out needs to know of one panel. Lengths in millimetres, coordinates in the wall plane, y up from the
@@ -19,10 +21,18 @@ import muralbench.setout.geometry.Contour;
  * @param openings what the tile runs around
  * @param bond the laying pattern
  * @param origin where it starts
+ * @param survey the measurements behind the outline, if it was measured on site
  */
 public record PanelSpec(String id, String title, String surface, String mounting, TileSpec tile, double joint,
-    double edgeGap, Contour outline, List<OpeningSpec> openings, BondSpec bond, OriginSpec origin) {
+    double edgeGap, Contour outline, List<OpeningSpec> openings, BondSpec bond, OriginSpec origin,
+    Optional<AdjustedWall> survey) {
   public PanelSpec {
     openings = List.copyOf(openings);
+  }
+
+  /** A panel whose outline was not measured on site. */
+  public PanelSpec(String id, String title, String surface, String mounting, TileSpec tile, double joint,
+      double edgeGap, Contour outline, List<OpeningSpec> openings, BondSpec bond, OriginSpec origin) {
+    this(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, Optional.empty());
   }
 }

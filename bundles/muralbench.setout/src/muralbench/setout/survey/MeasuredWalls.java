@@ -58,7 +58,7 @@ public final class MeasuredWalls {
     Vec upperLeft = apex(lowerLeft, along, up, wall.bottom(), wall.left(), wall.falling());
     AdjustedWall level = Survey.adjust(turned(List.of(lowerLeft, lowerRight, upperRight, upperLeft), lowerLeft, -tilt),
         measurements, accuracy);
-    return new AdjustedWall(turned(level.corners(), lowerLeft, tilt), level.misfits(), level.spare());
+    return new AdjustedWall(turned(level.corners(), lowerLeft, tilt), level.misfits(), level.spare(), accuracy);
   }
 
   private static List<Vec> turned(List<Vec> points, Vec about, double angle) {

@@ -85,7 +85,7 @@ public final class Survey {
       double off = measurement.value() - of(measurement, corners);
       misfits.add(new Misfit(measurement, off, Math.abs(off) > SUSPECT * accuracy));
     }
-    return new AdjustedWall(corners, misfits, measurements.size() - start.length);
+    return new AdjustedWall(corners, misfits, measurements.size() - start.length, accuracy);
   }
 
   private static InputException undetermined(Messages texts) {

@@ -3,6 +3,7 @@ package muralbench.export.internal.keysheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import muralbench.base.Messages;
 import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
@@ -12,6 +13,7 @@ import muralbench.setout.Piece;
 import muralbench.setout.PieceKind;
 import muralbench.setout.TileSpec;
 import muralbench.setout.geometry.Box;
+import muralbench.setout.survey.OutOfTrue;
 
 /** What a sheet of a panel says in words. No text repeats a key: every key stands once, on its piece. */
 final class PanelNotes {
@@ -30,6 +32,7 @@ final class PanelNotes {
     notes.add(first(facts.first().piece()));
     notes.add(datum(facts));
     notes.add(dimensions(facts));
+    survey(facts.panel()).ifPresent(notes::add);
     for (OpeningSpec opening : facts.panel().spec().openings()) {
       if (opening.outline().box().meets(sheet.window())) {
         notes.add(opening(facts.panel(), opening));
@@ -64,6 +67,11 @@ final class PanelNotes {
     return facts.straight()
         ? texts.text("note.dimensions", "unit", unit, "course", facts.first().piece().course())
         : texts.text("note.dimensions.turned", "unit", unit);
+  }
+
+  private Optional<String> survey(PanelSetOut panel) {
+    return panel.spec().survey().map(wall -> OutOfTrue.of(wall, onFloor(panel), units)).filter(all -> !all.isEmpty())
+        .map(all -> texts.text("note.survey", "list", OutOfTrue.words(all, units)));
   }
 
   private String opening(PanelSetOut panel, OpeningSpec opening) {

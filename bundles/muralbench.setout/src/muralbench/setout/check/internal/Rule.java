@@ -14,6 +14,7 @@ public interface Rule {
   /** All rules. */
   static List<Rule> all() {
     return List.of(new NarrowJoint(), new NarrowOffsetJoint(), new LargeOffset(), new SmallCuts(), new Slivers(),
-        new FrostBody(), new OverlappingPanels(), new ElectricalOpening(), new CuttingDust());
+        new FrostBody(), new OverlappingPanels(), new ElectricalOpening(), new CuttingDust(),
+        new SurveyMisfit(), new UncheckedSurvey(), new OutOfSquare());
   }
 }
