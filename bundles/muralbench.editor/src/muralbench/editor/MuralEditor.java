@@ -18,8 +18,6 @@ import muralbench.editor.internal.palette.MuralPalette;
 import muralbench.editor.internal.properties.MuralPropertiesPage;
 import muralbench.editor.internal.rulers.RuledWall;
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.core.runtime.IStatus;
-import org.eclipse.core.runtime.Status;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.gef.KeyHandler;
@@ -30,7 +28,7 @@ import org.eclipse.gef.palette.PaletteRoot;
 import org.eclipse.gef.ui.palette.FlyoutPaletteComposite.FlyoutPreferences;
 import org.eclipse.gef.ui.parts.GraphicalEditorWithFlyoutPalette;
 import org.eclipse.gef.ui.parts.ScrollingGraphicalViewer;
-import org.eclipse.jface.dialogs.ErrorDialog;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -163,33 +161,36 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
     return true;
   }
 
+  /** Saves; cancels the monitor if that failed or the person gave up, so that nothing is closed unsaved. */
   @Override
   public void doSave(IProgressMonitor monitor) {
-    Optional<Path> file = mural.file();
-    if (file.isPresent()) {
-      save(file.get());
-    } else {
-      doSaveAs();
+    if (!mural.file().or(this::askWhere).map(this::save).orElse(false)) {
+      monitor.setCanceled(true);
     }
   }
 
   @Override
   public void doSaveAs() {
-    MuralFileDialog.askWhereToSave(getSite().getShell(), mural, getEditorInput().getName()).ifPresent(this::save);
+    askWhere().ifPresent(this::save);
   }
 
-  private void save(Path file) {
+  private Optional<Path> askWhere() {
+    return MuralFileDialog.askWhereToSave(getSite().getShell(), mural, getEditorInput().getName());
+  }
+
+  private boolean save(Path file) {
     try {
       mural.saveAs(file);
-      setInput(MuralEditorInput.of(file));
-      setPartName(getEditorInput().getName());
-      firePropertyChange(PROP_INPUT);
-      firePropertyChange(PROP_DIRTY);
     } catch (IOException e) {
-      IStatus status = new Status(IStatus.ERROR, ID, e.getMessage(), e);
-      ErrorDialog.openError(getSite().getShell(), TEXTS.text("save.title"),
-          TEXTS.text("save.failed", "file", file.getFileName()), status);
+      MessageDialog.openError(getSite().getShell(), TEXTS.text("save.title"),
+          TEXTS.text("save.failed", "file", file.getFileName(), "reason", e.getMessage()));
+      return false;
     }
+    setInput(MuralEditorInput.of(file));
+    setPartName(getEditorInput().getName());
+    firePropertyChange(PROP_INPUT);
+    firePropertyChange(PROP_DIRTY);
+    return true;
   }
 
   @Override
@@ -210,8 +211,9 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
   @Override
   public void dispose() {
     worker.shutdownNow();
-    super.dispose();
     if (mural != null) {
+      // Where the file could not be read there is nothing that the framework could dispose of.
+      super.dispose();
       mural.close();
     }
   }

@@ -148,7 +148,7 @@ class ViewsTest extends DesktopTest {
     EditPart part = wall.part(opening);
     wall.viewer().select(part);
     Tree tree = tree(IPageLayout.ID_PROP_SHEET);
-    type(tree, "Above the floor", "4 ft 2 in");
+    type(tree, "Above floor", "4 ft 2 in");
     assertEquals(1270, ((muralbench.model.RectangleOutline) opening.getOutline()).getY());
   }
 }

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import muralbench.model.Mural;
 import muralbench.model.file.MuralFile;
 import org.eclipse.core.runtime.NullProgressMonitor;
@@ -16,6 +18,7 @@ import org.eclipse.gef.EditPart;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.actions.ActionFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -143,6 +146,28 @@ class WallEditingTest extends DesktopTest {
     wall.editor().doSave(new NullProgressMonitor());
     assertFalse(wall.editor().isDirty());
     assertTrue(EcoreUtil.equals(wall.mural().mural(), MuralFile.read(file)));
+  }
+
+  @Test
+  void aFileThatCannotBeWrittenStopsTheClosing() throws Exception {
+    wall.drag(insidePanel(), beside(insidePanel(), 60, 0));
+    Files.delete(file);
+    Files.createDirectories(file.resolve("in the way"));
+    NullProgressMonitor monitor = new NullProgressMonitor();
+    display().timerExec(300, this::closeDialog);
+    wall.editor().doSave(monitor);
+    assertTrue(monitor.isCanceled());
+    assertTrue(wall.editor().isDirty());
+  }
+
+  private void closeDialog() {
+    Shell dialog = display().getActiveShell();
+    if (dialog != null && dialog != page().getWorkbenchWindow().getShell()) {
+      dialog.close();
+    } else {
+      Arrays.stream(display().getShells()).filter(shell -> shell.getParent() != null && shell.isVisible())
+          .forEach(Shell::close);
+    }
   }
 
   @Test
