@@ -21,6 +21,7 @@ import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.TableColumn;
@@ -36,6 +37,7 @@ public final class FindingsView extends ViewPart {
   private final FindingOrder order = new FindingOrder();
   private final Set<Grade> shown = EnumSet.allOf(Grade.class);
   private Label summary;
+  private Label whole;
   private TableViewer table;
   private ActiveMural active;
 
@@ -54,10 +56,13 @@ public final class FindingsView extends ViewPart {
       columns.setColumnData(addColumn(column), column.layout());
     }
     ColumnViewerToolTipSupport.enableFor(table);
+    whole = new Label(parent, SWT.WRAP);
+    GridDataFactory.fillDefaults().grab(true, false).indent(6, 4).hint(200, SWT.DEFAULT).exclude(true).applyTo(whole);
     table.setContentProvider(ArrayContentProvider.getInstance());
     table.setComparator(order);
     table.addFilter(new GradeFilter(shown));
     table.addDoubleClickListener(this::reveal);
+    table.addSelectionChangedListener(event -> showWhole());
     getSite().setSelectionProvider(table);
     fillToolBar(getViewSite().getActionBars().getToolBarManager());
     active = new ActiveMural(getSite().getPage(), this::refresh);
@@ -94,6 +99,17 @@ public final class FindingsView extends ViewPart {
     }
   }
 
+  /** The cells of the table cut long sentences off; the chosen finding is given whole below them. */
+  private void showWhole() {
+    Finding finding = (Finding) table.getStructuredSelection().getFirstElement();
+    whole.setText(finding == null ? "" : TEXTS.text("whole", "message", finding.message(), "remedy", finding.remedy(),
+        "source", finding.source()).replace("&", "&&"));
+    ((GridData) whole.getLayoutData()).exclude = finding == null;
+    whole.setVisible(finding != null);
+    whole.getParent().layout();
+    table.getTable().showSelection();
+  }
+
   private void refresh() {
     if (table.getControl().isDisposed()) {
       return;
@@ -101,6 +117,7 @@ public final class FindingsView extends ViewPart {
     List<Finding> findings = active.mural().map(OpenMural::findings).orElse(List.of());
     if (!findings.equals(table.getInput())) {
       table.setInput(findings);
+      showWhole();
     } else {
       table.refresh();
     }

@@ -14,7 +14,10 @@ import muralbench.editor.MuralEditor;
 import muralbench.editor.OpenMural;
 import org.eclipse.jface.action.ActionContributionItem;
 import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.ui.IViewPart;
@@ -50,6 +53,14 @@ class DemoTest extends DesktopTest {
   void aViewOpenedLaterListsTheFindingsAtOnce() throws Exception {
     page().hideView(view());
     assertEquals(mural.findings().size(), findings().getItemCount());
+  }
+
+  @Test
+  void theChosenFindingIsGivenWholeBelowTheTable() throws Exception {
+    Finding finding = mural.findings().get(0);
+    view().getSite().getSelectionProvider().setSelection(new StructuredSelection(finding));
+    Control inside = findings().getParent().getParent();
+    Gestures.find(inside, Label.class, label -> label.isVisible() && label.getText().contains(finding.remedy()));
   }
 
   @Test
