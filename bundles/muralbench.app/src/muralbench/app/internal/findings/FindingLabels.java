@@ -12,7 +12,7 @@ import org.eclipse.jface.viewers.ColumnPixelData;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.swt.graphics.Image;
 
-/** The cells of one column of the findings table; the whole text also comes as a tip. */
+/** The cells of one column of the findings table. */
 final class FindingLabels extends ColumnLabelProvider {
   /** The columns from left to right. */
   enum Column {
@@ -57,11 +57,6 @@ final class FindingLabels extends ColumnLabelProvider {
   @Override
   public String getText(Object element) {
     return text((Finding) element, column);
-  }
-
-  @Override
-  public String getToolTipText(Object element) {
-    return column == Column.MESSAGE || column == Column.REMEDY || column == Column.SOURCE ? getText(element) : null;
   }
 
   static String text(Finding finding, Column column) {

@@ -15,7 +15,6 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
-import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.DoubleClickEvent;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
@@ -55,7 +54,6 @@ public final class FindingsView extends ViewPart {
     for (Column column : Column.values()) {
       columns.setColumnData(addColumn(column), column.layout());
     }
-    ColumnViewerToolTipSupport.enableFor(table);
     whole = new Label(parent, SWT.WRAP);
     GridDataFactory.fillDefaults().grab(true, false).indent(6, 4).hint(200, SWT.DEFAULT).exclude(true).applyTo(whole);
     table.setContentProvider(ArrayContentProvider.getInstance());
@@ -63,7 +61,6 @@ public final class FindingsView extends ViewPart {
     table.addFilter(new GradeFilter(shown));
     table.addDoubleClickListener(this::reveal);
     table.addSelectionChangedListener(event -> showWhole());
-    getSite().setSelectionProvider(table);
     fillToolBar(getViewSite().getActionBars().getToolBarManager());
     active = new ActiveMural(getSite().getPage(), this::refresh);
     refresh();

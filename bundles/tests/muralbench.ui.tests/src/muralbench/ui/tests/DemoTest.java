@@ -14,9 +14,9 @@ import muralbench.editor.MuralEditor;
 import muralbench.editor.OpenMural;
 import org.eclipse.jface.action.ActionContributionItem;
 import org.eclipse.jface.action.IAction;
-import org.eclipse.jface.viewers.StructuredSelection;
-import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
@@ -57,9 +57,11 @@ class DemoTest extends DesktopTest {
 
   @Test
   void theChosenFindingIsGivenWholeBelowTheTable() throws Exception {
-    Finding finding = mural.findings().get(0);
-    view().getSite().getSelectionProvider().setSelection(new StructuredSelection(finding));
-    Control inside = findings().getParent().getParent();
+    Table table = findings();
+    table.setSelection(0);
+    table.notifyListeners(SWT.Selection, new Event());
+    Finding finding = (Finding) table.getItem(0).getData();
+    Control inside = table.getParent().getParent();
     Gestures.find(inside, Label.class, label -> label.isVisible() && label.getText().contains(finding.remedy()));
   }
 
@@ -86,7 +88,9 @@ class DemoTest extends DesktopTest {
   }
 
   private static Table findings() throws Exception {
-    return ((TableViewer) view().getSite().getSelectionProvider()).getTable();
+    view();
+    return Gestures.find(page().getWorkbenchWindow().getShell(), Table.class,
+        table -> table.getColumnCount() > 0 && table.getColumn(0).getText().equals("Grade"));
   }
 
   private static void toggle(String name) throws Exception {
