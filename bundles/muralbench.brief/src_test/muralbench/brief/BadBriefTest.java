@@ -49,7 +49,7 @@ class BadBriefTest {
     "[12, 36.5]|[12]|/panels/0/origin|1 entries instead of at least 2",
     "[12, 36.5]|[12, 36, 1]|/panels/0/origin|3 entries instead of at most 2",
     "[0, 36, 72, 48]|[0, 36, 72]|/panels/0/outline/rectangle|3 entries instead of at least 4",
-    "\"rectangle\": [0, 36, 72, 48]|  |/panels/0/outline|exactly one of rectangle, polygon, circle, path",
+    "\"rectangle\": [0, 36, 72, 48]|  |/panels/0/outline|exactly one of rectangle, polygon, circle, path, measured",
     "48] }|48], \"circle\": [1, 1, 1] }|/panels/0/outline|more than one form",
     "\"rectangle\": [0|\"square\": [0|/panels/0/outline/square|\"square\" is not known",
     "[0, 36, 72, 48]|[0, 36, [72], 48]|/panels/0/outline/rectangle/2|a list [...] instead of a number or a text",
@@ -90,6 +90,20 @@ class BadBriefTest {
     "\"joint\": \"1/8\"|\"joint\": \"7 in\"|/panels/0/joint|Make the joint narrower",
     "\"rectangle\": [0, 36, 72, 48]|\"path\": \"M 0 0 X\"|/panels/0/outline/path|at character 7: a command letter",
     "\"rectangle\": [0, 36, 72, 48]|\"path\": \"\"|/panels/0/outline/path|there is no text",
+    // walls measured on site
+    "\"rectangle\": [0, 36, 72, 48]|\"measured\": {}|/panels/0/outline/measured/at|\"at\" is missing",
+    "\"rectangle\": [0, 36, 72, 48]|\"measured\": { \"at\": [0, 0], \"bottom\": 4, \"right\": 3, \"top\": 4, "
+        + "\"left\": 3, \"rising\": \"wide\", \"falling\": 5 }|/panels/0/outline/measured/rising|wide",
+    "\"rectangle\": [0, 36, 72, 48]|\"measured\": { \"at\": [0, 0], \"bottom\": 4, \"right\": 3, \"top\": 4, "
+        + "\"left\": 3, \"rising\": 5, \"falling\": 5, \"rise\": \"4 in\" }|/panels/0/outline/measured/rise|as long as",
+    "\"rectangle\": [0, 36, 72, 48]|\"measured\": { \"at\": [0, 0], \"bottom\": 4, \"right\": 3, \"top\": 4, "
+        + "\"left\": 3, \"rising\": 5, \"falling\": 5, \"accuracy\": 0 }|/panels/0/outline/measured/accuracy|0 is not",
+    "\"rectangle\": [0, 36, 72, 48]|\"levelLine\": { \"at\": [0, 0], \"stations\": [[0, 1, 2]] }|"
+        + "/panels/0/outline/levelLine/stations|1 entries instead of at least 2",
+    "\"rectangle\": [0, 36, 72, 48]|\"levelLine\": { \"at\": [0, 0], \"stations\": [[5, 1, 2], [5, 1, 2]] }|"
+        + "/panels/0/outline/levelLine/stations/1/0|not more than that of the station before",
+    "\"rectangle\": [0, 36, 72, 48]|\"levelLine\": { \"at\": [0, 0], \"stations\": [[5, 1, -1], [6, 1, 2]] }|"
+        + "/panels/0/outline/levelLine/stations/0|the upper edge is not above",
     // strict JSON
     "\"revision\": \"C\"|\"title\": \"C\"|/title|\"title\" is given twice",
     "\"body\"|\"height\"|/tiles/0/height|\"height\" is given twice",

@@ -8,11 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import muralbench.model.BalancedOrigin;
 import muralbench.model.CircleOutline;
 import muralbench.model.DisplayUnits;
 import muralbench.model.Exposure;
 import muralbench.model.FixedOrigin;
+import muralbench.model.LevelLineOutline;
+import muralbench.model.LevelStation;
+import muralbench.model.MeasuredOutline;
 import muralbench.model.Mounting;
 import muralbench.model.Mural;
 import muralbench.model.Opening;
@@ -152,6 +156,38 @@ class BriefReaderTest {
     assertEquals(762, circle.getCentreX());
     assertEquals(1524, circle.getCentreY());
     assertEquals(762, circle.getRadius());
+  }
+
+  @Test
+  void measuredWall() throws Exception {
+    String brief = Briefs.SHORT.replace(RECTANGLE, """
+        "measured": { "at": [1, 2], "bottom": 96, "right": 72, "top": "8 ft", "left": "6 ft", "rising": 120,
+          "falling": "3048 mm", "rise": "-1/4", "accuracy": "1/16" }""");
+    MeasuredOutline wall = (MeasuredOutline) BriefReader.readText(brief).getPanels().get(0).getOutline();
+    assertEquals(List.of(25.4, 50.8), List.of(wall.getX(), wall.getY()));
+    assertEquals(List.of(2438.4, 1828.8, 2438.4, 1828.8),
+        List.of(wall.getBottom(), wall.getRight(), wall.getTop(), wall.getLeft()));
+    assertEquals(List.of(3048.0, 3048.0, -6.35, 1.5875),
+        List.of(wall.getRising(), wall.getFalling(), wall.getRise(), wall.getAccuracy()));
+  }
+
+  @Test
+  void measuredWallByAnOrdinaryTapeOnALevelBase() throws Exception {
+    String brief = Briefs.SHORT.replace(RECTANGLE, "\"measured\": { \"at\": [0, 0], \"bottom\": 4, \"right\": 3, "
+        + "\"top\": 4, \"left\": 3, \"rising\": 5, \"falling\": 5 }");
+    MeasuredOutline wall = (MeasuredOutline) BriefReader.readText(brief).getPanels().get(0).getOutline();
+    assertEquals(List.of(0.0, 2.0), List.of(wall.getRise(), wall.getAccuracy()));
+  }
+
+  @Test
+  void levelLine() throws Exception {
+    String brief = Briefs.SHORT.replace(RECTANGLE,
+        "\"levelLine\": { \"at\": [0, 48], \"stations\": [[0, 12, 36], [\"1 m\", 12.5, -6]] }");
+    LevelLineOutline line = (LevelLineOutline) BriefReader.readText(brief).getPanels().get(0).getOutline();
+    assertEquals(1219.2, line.getY());
+    LevelStation last = line.getStations().get(1);
+    assertEquals(List.of(2, 1000.0, 317.5, -152.4),
+        List.of(line.getStations().size(), last.getAlong(), last.getDown(), last.getUp()));
   }
 
   @ParameterizedTest

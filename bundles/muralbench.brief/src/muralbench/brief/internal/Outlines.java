@@ -4,6 +4,9 @@ package muralbench.brief.internal;
 import java.math.BigDecimal;
 import muralbench.base.InputException;
 import muralbench.model.CircleOutline;
+import muralbench.model.LevelLineOutline;
+import muralbench.model.LevelStation;
+import muralbench.model.MeasuredOutline;
 import muralbench.model.MuralFactory;
 import muralbench.model.Outline;
 import muralbench.model.PathOutline;
@@ -19,12 +22,14 @@ import muralbench.model.RectangleOutline;
 record Outlines(Lengths lengths) {
   private static final MuralFactory MAKE = MuralFactory.eINSTANCE;
 
-  /** The outline in whichever of its four forms it is given. */
+  /** The outline in whichever of its forms it is given. */
   Outline outline(Field field) throws InputException {
     return switch (field.node().fieldNames().next()) {
       case "rectangle" -> rectangle(field.at("rectangle"));
       case "polygon" -> polygon(field.at("polygon"));
       case "circle" -> circle(field.at("circle"));
+      case "measured" -> measured(field.at("measured"));
+      case "levelLine" -> levelLine(field.at("levelLine"));
       default -> path(field.at("path"));
     };
   }
@@ -55,6 +60,53 @@ record Outlines(Lengths lengths) {
     circle.setCentreY(lengths.position(field.at(1)));
     circle.setRadius(lengths.size(field.at(2)));
     return circle;
+  }
+
+  private Outline measured(Field field) throws InputException {
+    MeasuredOutline measured = MAKE.createMeasuredOutline();
+    measured.setX(lengths.position(field.at("at").at(0)));
+    measured.setY(lengths.position(field.at("at").at(1)));
+    measured.setBottom(lengths.size(field.at("bottom")));
+    measured.setRight(lengths.size(field.at("right")));
+    measured.setTop(lengths.size(field.at("top")));
+    measured.setLeft(lengths.size(field.at("left")));
+    measured.setRising(lengths.size(field.at("rising")));
+    measured.setFalling(lengths.size(field.at("falling")));
+    Field rise = field.at("rise");
+    measured.setRise(rise.isGiven() ? lengths.position(rise) : 0);
+    Field accuracy = field.at("accuracy");
+    measured.setAccuracy(accuracy.isGiven() ? lengths.size(accuracy) : measured.getAccuracy());
+    if (Math.abs(measured.getRise()) >= measured.getBottom()) {
+      throw BriefProblem.at(rise.pointer(), "rise", "value", rise.node());
+    }
+    return measured;
+  }
+
+  private Outline levelLine(Field field) throws InputException {
+    LevelLineOutline line = MAKE.createLevelLineOutline();
+    line.setX(lengths.position(field.at("at").at(0)));
+    line.setY(lengths.position(field.at("at").at(1)));
+    double before = Double.NEGATIVE_INFINITY;
+    for (Field item : field.at("stations").items()) {
+      LevelStation station = station(item);
+      if (station.getAlong() <= before) {
+        throw BriefProblem.at(item.at(0).pointer(), "station.along", "value", item.at(0).node());
+      }
+      before = station.getAlong();
+      line.getStations().add(station);
+    }
+    return line;
+  }
+
+  private LevelStation station(Field field) throws InputException {
+    LevelStation station = MAKE.createLevelStation();
+    station.setAlong(lengths.position(field.at(0)));
+    station.setDown(lengths.position(field.at(1)));
+    station.setUp(lengths.position(field.at(2)));
+    if (station.getDown() + station.getUp() <= 0) {
+      throw BriefProblem.at(field.pointer(), "station.edges", "value", field.node());
+    }
+    return station;
   }
 
   private Outline path(Field field) throws InputException {
