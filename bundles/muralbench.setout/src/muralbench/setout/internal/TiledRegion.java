@@ -17,7 +17,9 @@ import muralbench.setout.geometry.Motion;
 import muralbench.setout.geometry.Segment;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedPolygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -81,23 +83,26 @@ final class TiledRegion {
   static TiledRegion of(PanelSpec panel, LengthUnit units) throws InputException {
     Messages texts = Messages.of(TiledRegion.class);
     Polygon outline = checked(panel.outline(), panel.id(), units, texts);
-    List<Contour> contours = new ArrayList<>(List.of(panel.outline()));
+    PreparedPolygon inside = new PreparedPolygon(outline);
+    List<Contour> contours = new ArrayList<>(List.of(panel.outline().counterClockwise()));
     List<Polygon> openings = new ArrayList<>();
+    boolean apart = true;
     for (OpeningSpec opening : panel.openings()) {
       Polygon hole = checked(opening.outline(), opening.id(), units, texts);
-      if (overlay(hole, outline, OverlayNG.DIFFERENCE).getArea() > SetOut.DUST_AREA) {
+      boolean within = inside.containsProperly(hole);
+      if (!within && overlay(hole, outline, OverlayNG.DIFFERENCE).getArea() > SetOut.DUST_AREA) {
         throw new InputException(opening.id(), texts.text("opening.outside", "panel", panel.id()),
             texts.text("opening.outside.remedy"));
       }
+      apart &= within && openings.stream().noneMatch(hole::intersects);
       openings.add(hole);
-      contours.add(opening.outline());
-    }
-    Geometry region = outline;
-    if (!openings.isEmpty()) {
-      region = overlay(outline, UnaryUnionOp.union(openings), OverlayNG.DIFFERENCE);
+      contours.add(opening.outline().counterClockwise().reversed());
     }
     CurveRestorer curves = CurveRestorer.of(contours, SetOut.CHORD_ERROR);
-    List<Contour> edges = edges(region, curves);
+    // Openings that touch nothing are simply holes: no overlay is needed, and the edges are those that were given.
+    Geometry region = apart ? withHoles(outline, openings)
+        : overlay(outline, UnaryUnionOp.union(openings), OverlayNG.DIFFERENCE);
+    List<Contour> edges = apart ? contours : edges(region, curves);
     double area = edges.stream().mapToDouble(Contour::signedArea).sum();
     if (panel.edgeGap() > 0) {
       region = inset(region, panel.edgeGap());
@@ -108,6 +113,11 @@ final class TiledRegion {
       throw new InputException(panel.id(), texts.text("panel.empty"), texts.text("panel.empty.remedy"));
     }
     return new TiledRegion(region, curves, area, edges, Math.hypot(panel.tile().width(), panel.tile().height()));
+  }
+
+  private static Polygon withHoles(Polygon outline, List<Polygon> openings) {
+    return Rings.FACTORY.createPolygon(outline.getExteriorRing(),
+        openings.stream().map(Polygon::getExteriorRing).toArray(LinearRing[]::new));
   }
 
   private static Polygon checked(Contour contour, String id, LengthUnit units, Messages texts) throws InputException {
