@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import muralbench.base.InputException;
+import muralbench.brief.internal.BriefFolder;
 import muralbench.brief.internal.BriefJson;
 import muralbench.brief.internal.BriefMural;
 import muralbench.brief.internal.BriefProblem;
@@ -26,7 +27,7 @@ public final class BriefReader {
   private BriefReader() {}
 
   /**
-   * Reads a brief file, UTF-8 and at most 16 MB.
+   * Reads a brief file, UTF-8 and at most 16 MB, and the drawings it uses from its folder.
    *
    * @throws InputException naming the field by JSON pointer if the brief cannot be used, or the file if that is it
    * @throws IOException if the disk fails
@@ -46,23 +47,27 @@ public final class BriefReader {
       throw BriefProblem.at(file.toString(), "huge", "limit", BriefJson.LARGEST >> 20);
     }
     try {
-      return readText(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
+      return read(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString(), BriefFolder.of(file));
     } catch (CharacterCodingException e) {
       throw BriefProblem.at(file.toString(), "notUtf8");
     }
   }
 
   /**
-   * Reads a brief from its text.
+   * Reads a brief from its text. As it has no folder, it cannot use drawings.
    *
    * @throws InputException naming the field by JSON pointer if the brief cannot be used; the pointer is empty for the
    *     brief as a whole
    */
   public static Mural readText(String json) throws InputException {
+    return read(json, BriefFolder.NONE);
+  }
+
+  private static Mural read(String json, BriefFolder folder) throws InputException {
     // Some editors put a byte order mark in front, which is no part of the text.
     JsonNode brief = BriefJson.parse(json.startsWith("\uFEFF") ? json.substring(1) : json);
     BriefSchema.load().check(brief);
-    return BriefMural.of(brief);
+    return BriefMural.of(brief, folder);
   }
 
   /** The brief of the demonstration mural. */

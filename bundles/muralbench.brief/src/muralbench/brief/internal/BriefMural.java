@@ -30,17 +30,21 @@ public final class BriefMural {
   private final Lengths lengths;
   private final Outlines outlines;
 
-  private BriefMural(LengthUnit unit) {
+  private BriefMural(LengthUnit unit, BriefFolder folder) {
     this.unit = unit;
     this.lengths = new Lengths(unit);
-    this.outlines = new Outlines(lengths);
+    this.outlines = new Outlines(lengths, folder);
   }
 
-  /** The mural of a brief that {@link BriefSchema} found nothing wrong with. */
-  public static Mural of(JsonNode brief) throws InputException {
+  /**
+   * The mural of a brief that {@link BriefSchema} found nothing wrong with.
+   *
+   * @param folder holds the drawings it uses
+   */
+  public static Mural of(JsonNode brief, BriefFolder folder) throws InputException {
     Field root = new Field(brief, "");
     boolean metric = root.at("units").text("in").equals("mm");
-    return new BriefMural(metric ? LengthUnit.MILLIMETRE : LengthUnit.INCH).read(root);
+    return new BriefMural(metric ? LengthUnit.MILLIMETRE : LengthUnit.INCH, folder).read(root);
   }
 
   private Mural read(Field root) throws InputException {

@@ -61,7 +61,8 @@ public final class BriefSchema {
     }
     Map<String, Integer> order = new HashMap<>();
     number(brief, "", order);
-    Error first = errors.stream().min(Comparator
+    // What a schema that depends on a field finds is told by itself.
+    Error first = errors.stream().filter(error -> !"dependentSchemas".equals(error.getKeyword())).min(Comparator
         .comparing((Error error) -> order.getOrDefault(error.getInstanceLocation(), Integer.MAX_VALUE))
         .thenComparing(Error::getSchemaLocation)).orElseThrow();
     throw new SchemaProblem(schema, brief, first).exception();

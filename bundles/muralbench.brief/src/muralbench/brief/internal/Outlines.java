@@ -3,6 +3,7 @@ package muralbench.brief.internal;
 
 import java.math.BigDecimal;
 import muralbench.base.InputException;
+import muralbench.brief.internal.dxf.DxfOutline;
 import muralbench.model.CircleOutline;
 import muralbench.model.LevelLineOutline;
 import muralbench.model.LevelStation;
@@ -18,18 +19,21 @@ import muralbench.model.RectangleOutline;
  * Makes outlines in millimetres. Whether a line crosses itself or lies where it should is not looked at here.
  *
  * @param lengths reads the coordinates
+ * @param folder holds the drawings
  */
-record Outlines(Lengths lengths) {
+record Outlines(Lengths lengths, BriefFolder folder) {
   private static final MuralFactory MAKE = MuralFactory.eINSTANCE;
 
   /** The outline in whichever of its forms it is given. */
   Outline outline(Field field) throws InputException {
-    return switch (field.node().fieldNames().next()) {
+    String first = field.node().fieldNames().next();
+    return switch (field.at("dxf").isGiven() ? "dxf" : first) {
       case "rectangle" -> rectangle(field.at("rectangle"));
       case "polygon" -> polygon(field.at("polygon"));
       case "circle" -> circle(field.at("circle"));
       case "measured" -> measured(field.at("measured"));
       case "levelLine" -> levelLine(field.at("levelLine"));
+      case "dxf" -> dxf(field.at("dxf"), field.at("layer").text(null));
       default -> path(field.at("path"));
     };
   }
@@ -107,6 +111,12 @@ record Outlines(Lengths lengths) {
       throw BriefProblem.at(field.pointer(), "station.edges", "value", field.node());
     }
     return station;
+  }
+
+  private Outline dxf(Field field, String layer) throws InputException {
+    PathOutline path = MAKE.createPathOutline();
+    path.setData(DxfOutline.path(folder.read(field), layer, lengths.unit(), field.pointer(), field.text("")));
+    return path;
   }
 
   private Outline path(Field field) throws InputException {

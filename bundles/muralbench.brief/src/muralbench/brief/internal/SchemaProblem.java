@@ -2,10 +2,13 @@
 package muralbench.brief.internal;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.harrel.jsonschema.Error;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import muralbench.base.InputException;
 
 /** Puts what the schema finds into words of our own; what is known and what would do is taken from the schema. */
@@ -36,8 +39,8 @@ final class SchemaProblem {
       case "enum" -> at("value", value, "known", list(limit));
       case "const" -> at("value", value, "known", limit);
       case "pattern" -> pattern(rule);
-      case "additionalProperties" -> at("name", name(pointer), "known", fields(rule));
-      default -> at("value", value, "limit", limit, "count", value.size(), "known", fields(rule),
+      case "additionalProperties" -> at("name", name(pointer), "known", fields(rule.path("properties")));
+      default -> at("value", value, "limit", limit, "count", value.size(), "known", fields(forms()),
           "example", example(rule));
     };
   }
@@ -49,7 +52,7 @@ final class SchemaProblem {
   private InputException required(JsonNode rule) {
     for (JsonNode name : rule.path("required")) {
       if (!value.has(name.textValue())) {
-        JsonNode field = rule.path("properties").path(name.textValue());
+        JsonNode field = owner().path("properties").path(name.textValue());
         return BriefProblem.at(pointer + "/" + name.textValue(), keyword, "name", name.textValue(),
             "example", example(field));
       }
@@ -72,10 +75,27 @@ final class SchemaProblem {
     return examples.path(0).toString();
   }
 
-  private static String fields(JsonNode rule) {
+  private static String fields(JsonNode properties) {
     List<String> names = new ArrayList<>();
-    rule.path("properties").fieldNames().forEachRemaining(names::add);
+    properties.fieldNames().forEachRemaining(names::add);
     return String.join(", ", names);
+  }
+
+  /** The rule that says which fields there are; for one that depends on a field, the rule it is part of. */
+  private JsonNode owner() {
+    int depends = schemaPointer.indexOf("/dependentSchemas/");
+    return schema.at(depends < 0 ? schemaPointer : schemaPointer.substring(0, depends));
+  }
+
+  /** The fields of the owner without those that only go with another. */
+  private JsonNode forms() {
+    ObjectNode forms = JsonNodeFactory.instance.objectNode();
+    for (Map.Entry<String, JsonNode> field : owner().path("properties").properties()) {
+      if (!owner().path("dependentSchemas").path(field.getKey()).has("required")) {
+        forms.set(field.getKey(), field.getValue());
+      }
+    }
+    return forms;
   }
 
   private static String list(JsonNode values) {
