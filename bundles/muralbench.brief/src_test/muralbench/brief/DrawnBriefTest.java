@@ -54,9 +54,10 @@ class DrawnBriefTest {
     "\"../outside.dxf\"|/dxf|not the name of a file in the folder", "\"cad/../wall.dxf\"|/dxf|not the name of a file",
     "\"/etc/hostname\"|/dxf|not the name of a file", "\"C:wall.dxf\"|/dxf|not the name of a file",
     "\"cad\\\\wall.dxf\"|/dxf|not the name of a file", "\"link.dxf\"|/dxf|not the name of a file",
-    "\"cad\"|/dxf|cannot be read", "\"wall.json\"|/dxf|line 1: here a DXF file has", "7|/dxf|a number instead of a text",
+    "\"cad\"|/dxf|cannot be read", "\"wall.json\"|/dxf|line 1: here a DXF file has",
+    "7|/dxf|a number instead of a text",
     "\"\"|/dxf|there is no text", "\"wall.dxf\", \"layer\": 0|/layer|a number instead of",
-    "\"wall.dxf\", \"circle\": [0, 0, 1]|~|Give exactly one of rectangle, polygon, circle, path, measured, levelLine, dxf"})
+    "\"wall.dxf\", \"circle\": [0, 0, 1]|~|Give exactly one of rectangle, polygon, circle, path, measured, level"})
   void refusesWhatCannotBeUsed(String drawing, String pointer, String message) throws Exception {
     Files.createSymbolicLink(job.resolve("link.dxf"), folder.resolve("outside.dxf"));
     InputException e = assertThrows(InputException.class, () -> outline("{ \"dxf\": " + drawing + " }"));

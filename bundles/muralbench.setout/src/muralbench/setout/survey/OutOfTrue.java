@@ -17,8 +17,8 @@ import muralbench.setout.geometry.Vec;
  * @param kind which of the three
  * @param place the corner, such as {@code lower-left}, or the side: {@code bottom}, {@code right}, {@code top},
  *     {@code left}
- * @param off how far, mm. Square: what the side after the corner, counter-clockwise, leans from square at its end, above 0
- *     if the corner is wider than a right angle. Level: how much higher the right end of the side is. Plumb: how much
+ * @param off how far, mm. Square: what the side after the corner, counter-clockwise, leans from square at its end, above
+ *     0 if the corner is wider than a right angle. Level: how much higher the right end of the side is. Plumb: how much
  *     farther right its upper end is
  * @param over the length of that side, mm
  */
@@ -54,8 +54,8 @@ public record OutOfTrue(Kind kind, String place, double off, double over) {
   }
 
   /**
-   * As {@link #of(AdjustedWall)}, without what is too little to be shown in these units; of a floor only its corners, as
-   * nothing of it is to be plumb.
+   * As {@link #of(AdjustedWall)}, without what is too little to be shown in these units; of a floor only its corners,
+   * as nothing of it is to be plumb.
    */
   public static List<OutOfTrue> of(AdjustedWall wall, boolean floor, LengthUnit units) {
     return of(wall).stream().filter(one -> LengthText.rounded(one.off, units) != 0)

@@ -6,8 +6,8 @@ import java.util.List;
 import muralbench.base.InputException;
 
 /**
- * What a DXF file says that matters here: the sections HEADER and ENTITIES as in the DXF reference of AutoCAD, which reads
- * the same from R12 to 2018. Blocks, tables and objects are passed over, and so is what lies in paper space.
+ * What a DXF file says that matters here: the sections HEADER and ENTITIES as in the DXF reference of AutoCAD, which
+ * reads the same from R12 to 2018. Blocks, tables and objects are passed over, and so is what lies in paper space.
  *
  * @param units the header variable $INSUNITS; 0 for a drawing without units
  * @param entities what is drawn in the model

@@ -13,8 +13,8 @@ import muralbench.base.InputException;
 import muralbench.base.length.LengthUnit;
 
 /**
- * The one closed line of a DXF drawing or of one of its layers. Lines, arcs, circles and polylines are joined where their
- * ends meet; texts, dimensions and other notes are passed over, and everything else is refused.
+ * The one closed line of a DXF drawing or of one of its layers. Lines, arcs, circles and polylines are joined where
+ * their ends meet; texts, dimensions and other notes are passed over, and everything else is refused.
  */
 public final class DxfOutline {
   /** What never is part of an outline. */

@@ -4,8 +4,8 @@ package muralbench.brief.internal.dxf;
 /**
  * A straight line or an arc of a circle.
  *
- * @param bulge tangent of a quarter of the angle the arc runs through, above 0 counter-clockwise, 0 for a straight line:
- *     so in the DXF reference of AutoCAD, LWPOLYLINE group 42
+ * @param bulge tangent of a quarter of the angle the arc runs through, above 0 counter-clockwise, 0 for a straight
+ *     line: so in the DXF reference of AutoCAD, LWPOLYLINE group 42
  */
 record Edge(Spot from, Spot to, double bulge) {
   Edge reversed() {

@@ -66,8 +66,8 @@ final class Dxf {
   }
 
   /**
-   * Area of a path of M, L, circular A and Z, counter-clockwise above 0: shoelace formula for the chords, and for each arc
-   * the circular segment r² (a - sin a) / 2 over its chord 2 r sin(a / 2).
+   * Area of a path of M, L, circular A and Z, counter-clockwise above 0: shoelace formula for the chords, and for each
+   * arc the circular segment r² (a - sin a) / 2 over its chord 2 r sin(a / 2).
    */
   static double area(String path) {
     String[] words = path.split("(?<=[MLAZ])|\\s+(?=[MLAZ])|\\s+");

@@ -117,8 +117,8 @@ class DxfOutlineTest {
 
   @Test
   void notesPaperAndOtherLayersArePassedOver() throws Exception {
-    byte[] file = Dxf.units(4, "0 TEXT 8 0 1 panel", "0 DIMENSION 8 0", "0 SPLINE 8 OTHER", "0 LINE 67 1 10 1 20 1 11 2 "
-        + "21 2", "0 LINE 8 0 10 5 20 5 11 5 21 5", Dxf.circle(0, 0, 10));
+    byte[] file = Dxf.units(4, "0 TEXT 8 0 1 panel", "0 DIMENSION 8 0", "0 SPLINE 8 OTHER",
+        "0 LINE 67 1 10 1 20 1 11 2 21 2", "0 LINE 8 0 10 5 20 5 11 5 21 5", Dxf.circle(0, 0, 10));
     assertTrue(path(file, "0").startsWith("M 10 0 A 10 10 "));
   }
 

@@ -11,7 +11,7 @@ import muralbench.setout.PanelSetOut;
 import muralbench.setout.geometry.Vec;
 import muralbench.setout.survey.AdjustedWall;
 
-/** Measurements that are just enough check nothing: the diagonals, which were not taped, can be held against the wall. */
+/** Measurements that are just enough check nothing: the diagonals can be taped and held against the wall. */
 final class UncheckedSurvey implements Rule {
   @Override
   public void look(MuralSetOut mural, Consumer<Finding> found) {
