@@ -245,4 +245,26 @@ class SetOutChecksTest {
   private static List<String> codes(List<Finding> findings, Grade grade) {
     return findings.stream().filter(finding -> finding.grade() == grade).map(Finding::code).toList();
   }
+
+  /** 30 ft outdoors at 12 ft: two joints (TCNA Handbook EJ171 as published); 25 ft indoors: none. */
+  @ParameterizedTest
+  @CsvSource({"exterior, 360, 2", "exterior-frost, 144, 0", "interior-dry, 300, 0", "interior-dry, 301, 1",
+      "interior-wet, 145, 1"})
+  void saysWhereMovementJointsAreMissing(String exposure, double width, int joints) throws InputException {
+    PanelSpec wall = panel("A", tile(6, 6, 0, -1), 0.125, BondSpec.grid(), BALANCED, rectangle(0, 0, width, 48));
+    List<Finding> missing = findings(LengthUnit.INCH, exposure, wall).stream()
+        .filter(finding -> finding.code().equals("movement.missing")).toList();
+    assertEquals(joints == 0 ? 0 : 1, missing.size());
+    missing.forEach(finding -> assertEquals(joints, ((List<?>) finding.values().get("vertical")).size()));
+    missing.forEach(finding -> assertTrue(finding.message().contains("from the left"), finding.message()));
+  }
+
+  @Test
+  void remindsOfTheJointAroundPanelsWithoutAGapAtTheEdge() throws InputException {
+    Finding finding = only(of("movement.perimeter", jointed(0, 0.125)));
+    assertEquals(Grade.ADVICE, finding.grade());
+    PanelSpec gap = new PanelSpec("A", "", "wall", "fixed", tile(6, 6, 0, -1), 3, 6, rectangle(0, 0, 60, 48),
+        List.of(), BondSpec.grid(), BALANCED);
+    assertEquals(List.of(), of("movement.perimeter", gap));
+  }
 }

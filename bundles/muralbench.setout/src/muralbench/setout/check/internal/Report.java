@@ -35,6 +35,11 @@ record Report(String code, LengthUnit units) {
         MESSAGES.text(code + ".remedy", texts), MESSAGES.text(code + ".source"), values);
   }
 
+  /** A further text of the rule: the one under the code and a suffix with its dot. */
+  String text(String suffix, Object... texts) {
+    return MESSAGES.text(code + suffix, texts);
+  }
+
   /** A length rounded for reading. */
   String shown(double length) {
     return LengthText.shown(length, units);

@@ -15,6 +15,7 @@ public interface Rule {
   static List<Rule> all() {
     return List.of(new NarrowJoint(), new NarrowOffsetJoint(), new LargeOffset(), new SmallCuts(), new Slivers(),
         new FrostBody(), new OverlappingPanels(), new ElectricalOpening(), new CuttingDust(),
-        new SurveyMisfit(), new UncheckedSurvey(), new OutOfSquare());
+        new SurveyMisfit(), new UncheckedSurvey(), new OutOfSquare(),
+        new MovementJoints(), new PerimeterJoints());
   }
 }

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.setout.check.internal;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import muralbench.base.Finding;
+import muralbench.base.Grade;
+import muralbench.setout.MuralSetOut;
+import muralbench.setout.PanelSetOut;
+import muralbench.setout.geometry.Box;
+import muralbench.setout.movement.MovementAxis;
+import muralbench.setout.movement.MovementLine;
+import muralbench.setout.movement.MovementPlan;
+import muralbench.setout.movement.MovementRule;
+
+/** Says where movement joints are missing: TCNA Handbook EJ171, see {@link MovementRule}. */
+final class MovementJoints implements Rule {
+  @Override
+  public void look(MuralSetOut mural, Consumer<Finding> found) {
+    Report report = new Report("movement.missing", mural.spec().units());
+    for (PanelSetOut panel : mural.panels()) {
+      MovementPlan plan = MovementPlan.of(panel, mural.spec().exposure(), MovementRule.PLAIN_SWING, List.of());
+      if (!plan.lines().isEmpty()) {
+        found.accept(missing(panel, plan, report));
+      }
+    }
+  }
+
+  private static Finding missing(PanelSetOut panel, MovementPlan plan, Report report) {
+    Box field = MovementPlan.field(panel);
+    boolean through = plan.lines().stream().anyMatch(MovementLine::throughTile);
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("spacing", plan.rule().greatestSpacing());
+    values.put("width", plan.width());
+    values.put("vertical", places(plan, MovementAxis.VERTICAL));
+    values.put("horizontal", places(plan, MovementAxis.HORIZONTAL));
+    String variant = (through ? ".through" : "") + (plan.lines().size() == 1 ? ".one" : "");
+    String swing = plan.rule().exterior() ? ".swing" : ".plain";
+    return report.finding(Grade.WARNING, panel.spec().id(), variant, values, "width", report.shown(field.width()),
+        "height", report.shown(field.height()), "spacing", report.shown(plan.rule().greatestSpacing()), "count",
+        plan.lines().size(), "list", plan.lines().stream().map(line -> words(line, field, report))
+            .collect(Collectors.joining("; ")), "joint", report.shown(plan.width()), "swing",
+        report.text(swing));
+  }
+
+  private static List<Double> places(MovementPlan plan, MovementAxis axis) {
+    return plan.lines().stream().filter(line -> line.axis() == axis).map(MovementLine::at).toList();
+  }
+
+  private static String words(MovementLine line, Box field, Report report) {
+    boolean vertical = line.axis() == MovementAxis.VERTICAL;
+    double from = line.at() - (vertical ? field.minX() : field.minY());
+    return report.text((vertical ? ".vertical" : ".horizontal") + (line.throughTile() ? ".cut" : ""), "at",
+        report.shown(from));
+  }
+}
