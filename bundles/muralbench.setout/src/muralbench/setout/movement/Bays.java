@@ -6,8 +6,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Divides a length at some of many places so that no bay is longer than allowed: with as few cuts as will do, through as
- * few places that are better kept out of as can be, and then with bays as equal as can be (least sum of squares).
+ * Divides a length at some of many places so that no bay is longer than allowed: with as few cuts as will do, through
+ * as few places that are better kept out of as can be, and then with bays as equal as can be (least sum of squares).
  */
 final class Bays {
   /** More places than this are thinned out before they are tried. */

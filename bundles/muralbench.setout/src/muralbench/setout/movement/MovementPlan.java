@@ -10,8 +10,8 @@ import muralbench.setout.geometry.Contour;
 import muralbench.setout.movement.JointLines.JointLine;
 
 /**
- * Where the movement joints of a panel go: on straight joints of its bond, as few as the rule allows, with bays as equal
- * as the joints allow and none over the greatest spacing, around what is to be kept out of. Where the bond has no
+ * Where the movement joints of a panel go: on straight joints of its bond, as few as the rule allows, with bays as
+ * equal as the joints allow and none over the greatest spacing, around what is to be kept out of. Where the bond has no
  * straight joint that would do, the length is divided evenly and the joint is marked as cutting tile.
  *
  * @param rule what was followed

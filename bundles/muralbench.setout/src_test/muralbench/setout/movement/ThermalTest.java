@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Coefficients from makers' catalogues (porcelain), a ceramics reference (tile), a concrete trade magazine (concrete) and
- * the Forensic Structural Engineering Handbook (brick); the rest is worked out by hand.
+ * Coefficients from makers' catalogues (porcelain), a ceramics reference (tile), a concrete trade magazine (concrete)
+ * and the Forensic Structural Engineering Handbook (brick); the rest is worked out by hand.
  */
 class ThermalTest {
   @ParameterizedTest

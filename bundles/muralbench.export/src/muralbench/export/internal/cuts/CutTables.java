@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.export.internal.cuts;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import muralbench.base.length.LengthUnit;
 import muralbench.export.internal.PlainNumber;
 import muralbench.setout.MuralSetOut;
@@ -13,6 +15,9 @@ import muralbench.setout.PanelSetOut;
 import muralbench.setout.Piece;
 import muralbench.setout.cut.CutGroup;
 import muralbench.setout.geometry.Box;
+import muralbench.setout.order.Allowances;
+import muralbench.setout.order.OrderLine;
+import muralbench.setout.order.OrderList;
 
 /** The tables of the cutting list. */
 final class CutTables {
@@ -89,6 +94,16 @@ final class CutTables {
     List<List<Object>> rows = new ArrayList<>();
     counts.forEach((tile, count) -> rows.add(List.of(tile, count[0], count[1])));
     return new Table(List.of("tile", "pieces", "tiles_to_order"), rows);
+  }
+
+  /** One row for each kind of tile, with spares as is common practice; a part of a bond, such as a dot, is a kind too. */
+  Table order() {
+    List<List<Object>> rows = new ArrayList<>();
+    for (OrderLine line : OrderList.of(setOut, Allowances.commonPractice())) {
+      String percent = line.percents().stream().map(BigDecimal::toPlainString).collect(Collectors.joining(" / "));
+      rows.add(List.of(line.tile(), line.laid(), percent, line.spares(), line.ordered()));
+    }
+    return new Table(List.of("tile", "laid", "spare_percent", "spares", "order"), rows);
   }
 
   /** To 0.01 sq in or 1 mm2. */

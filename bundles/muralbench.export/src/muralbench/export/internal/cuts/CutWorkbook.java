@@ -7,6 +7,7 @@ import java.util.List;
 import muralbench.base.Messages;
 import muralbench.export.ExportContext;
 import muralbench.export.internal.PrintableText;
+import muralbench.setout.order.OrderList;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -68,7 +69,9 @@ final class CutWorkbook {
     row = table(sheet, panels, row + 1);
     sheet.value(row - 1, 0, TEXT.text("total"));
     sheet.range(row - 1, 0, row - 1, panels.columns().size() - 1).style().bold().set();
-    table(sheet, tables.tiles(), row + 1);
+    row = table(sheet, tables.tiles(), row + 1);
+    row = table(sheet, tables.order(), row + 1);
+    sheet.value(row, 0, OrderList.note());
     widths(sheet, panels);
     sheet.width(1, 40);
     sheet.finish();

@@ -80,6 +80,15 @@ class CutWorkbookTest {
     assertEquals(6, all.getCell(4).getNumericCellValue());
   }
 
+  /** 12 tiles and 10 % are 13.2, so 14. */
+  @Test
+  void theTotalsSheetSaysWhatToOrder() throws Exception {
+    XSSFSheet totals = book(mural, CutList.of(mural)).getSheet("Totals");
+    assertEquals("Order with spares", totals.getRow(12).getCell(4).getStringCellValue());
+    assertEquals(14, totals.getRow(13).getCell(4).getNumericCellValue());
+    assertTrue(totals.getRow(14).getCell(0).getStringCellValue().contains("blanks from the same batch"));
+  }
+
   @Test
   void aTitleThatLooksLikeAFormulaIsAText() throws Exception {
     String title = "=HYPERLINK(\"x\")<&>\u0001\ud83d\ude00";

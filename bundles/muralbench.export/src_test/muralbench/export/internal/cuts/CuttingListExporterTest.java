@@ -28,9 +28,12 @@ class CuttingListExporterTest {
       exporter.export(SampleMural.context(SampleMural.inches()), output, Progress.NONE);
       files = output.commit();
     }
-    assertEquals(List.of("cutting-list.pdf", "cutting-list.csv", "pieces.csv", "cutting-list.xlsx"),
+    assertEquals(List.of("cutting-list.pdf", "cutting-list.csv", "pieces.csv", "order.csv",
+        "cutting-list.xlsx"),
         files.stream().map(file -> file.getFileName().toString()).toList());
     assertTrue(Files.readString(folder.resolve("pieces.csv")).startsWith("key,panel,course,position,kind,tile,"));
     assertTrue(Files.readString(folder.resolve("cutting-list.csv")).startsWith("number,kind,tile,quantity,"));
+    assertEquals("tile,laid,spare_percent,spares,order\r\nT6,12,10,2,14\r\n",
+        Files.readString(folder.resolve("order.csv")));
   }
 }

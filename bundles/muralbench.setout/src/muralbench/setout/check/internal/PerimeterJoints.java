@@ -9,8 +9,8 @@ import muralbench.base.Grade;
 import muralbench.setout.MuralSetOut;
 
 /**
- * Reminds of the joint where tile meets what holds it: ANSI A108.02 §4.4.1 as quoted in the trade press. One finding for
- * all fixed panels whose tile goes right up to the outline; where an edge gap is left, the joint is there.
+ * Reminds of the joint where tile meets what holds it: ANSI A108.02 §4.4.1 as quoted in the trade press. One finding
+ * for all fixed panels whose tile goes right up to the outline; where an edge gap is left, the joint is there.
  */
 final class PerimeterJoints implements Rule {
   @Override

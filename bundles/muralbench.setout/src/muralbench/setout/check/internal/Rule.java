@@ -16,6 +16,6 @@ public interface Rule {
     return List.of(new NarrowJoint(), new NarrowOffsetJoint(), new LargeOffset(), new SmallCuts(), new Slivers(),
         new FrostBody(), new OverlappingPanels(), new ElectricalOpening(), new CuttingDust(),
         new SurveyMisfit(), new UncheckedSurvey(), new OutOfSquare(),
-        new MovementJoints(), new PerimeterJoints());
+        new MovementJoints(), new PerimeterJoints(), new PanelLift());
   }
 }
