@@ -20,6 +20,8 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 final class CellCutter {
   /** A corner points inwards if the sine of its bend is below minus this. */
   private static final double REFLEX = 1e-6;
+  /** A curve that leaves its chord by no more than this is straight to anyone who cuts it, mm. */
+  private static final double STRAIGHT = 0.01;
 
   private final CurveRestorer curves;
   private final Motion placed;
@@ -101,11 +103,21 @@ final class CellCutter {
     return new CutCell.Part(kind(outline, holes), area, outline, holes);
   }
 
+  /** Whether a side leaves its chord by more than a saw could show. */
+  private static boolean bent(Segment side) {
+    if (side.straight()) {
+      return false;
+    }
+    Vec chord = side.end().minus(side.start());
+    double length = chord.length();
+    return length < STRAIGHT || Math.abs(chord.cross(side.at(0.5).minus(side.start()))) / length > STRAIGHT;
+  }
+
   private static PieceKind kind(Contour outline, List<Contour> holes) {
     if (!holes.isEmpty()) {
       return PieceKind.PIERCED;
     }
-    if (!outline.straight()) {
+    if (outline.segments().stream().anyMatch(CellCutter::bent)) {
       return PieceKind.CURVED;
     }
     List<Segment> sides = outline.segments();

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.setout.check.internal;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -12,7 +11,6 @@ import muralbench.setout.PanelSetOut;
 import muralbench.setout.SetOut;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -45,22 +43,17 @@ final class OverlappingPanels implements Rule {
       Geometry all = JTS.createPolygon();
       for (Contour edge : panel.tiled()) {
         if (edge.signedArea() > 0 == outer) {
-          all = OverlayNGRobust.overlay(all, polygon(edge), OverlayNG.UNION);
+          all = OverlayNGRobust.overlay(all, Overlap.polygon(edge), OverlayNG.UNION);
         }
       }
       return all;
     }
 
-    private static Geometry polygon(Contour edge) {
-      List<Coordinate> corners = new ArrayList<>();
-      edge.points(SetOut.CHORD_ERROR).forEach(p -> corners.add(new Coordinate(p.x(), p.y())));
-      corners.add(corners.get(0).copy());
-      return JTS.createPolygon(corners.toArray(Coordinate[]::new));
-    }
-
     /** Area that both cover, mm²; none where they only share an edge, even if it is curved and its chords differ. */
     double shared(Region other) {
-      if (box == null || other.box == null || !box.meets(other.box)) {
+      // The floor and the wall each have their own plane.
+      boolean apart = !panel.spec().surface().equals(other.panel.spec().surface());
+      if (apart || box == null || other.box == null || !box.meets(other.box)) {
         return 0;
       }
       Geometry common = OverlayNGRobust.overlay(geometry(), other.geometry(), OverlayNG.INTERSECTION);
