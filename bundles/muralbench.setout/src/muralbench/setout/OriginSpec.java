@@ -1,12 +1,23 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.setout;
 
+import java.util.Optional;
 import muralbench.setout.geometry.Vec;
 
 /** Where the laying pattern starts. */
 public sealed interface OriginSpec {
-  /** The set-out chooses, so that opposite cuts are equal and as wide as can be. */
-  record Balanced() implements OriginSpec {}
+  /**
+   * The set-out chooses, so that opposite cuts are equal and as wide as can be.
+   *
+   * @param focus a point in the wall plane that the centre of a face or a crossing of joints is laid on; none to leave
+   *     the choice free
+   */
+  record Balanced(Optional<Vec> focus) implements OriginSpec {
+    /** Chosen freely. */
+    public Balanced() {
+      this(Optional.empty());
+    }
+  }
 
   /**
    * A given start.

@@ -19,6 +19,7 @@ public final class LengthText {
   private static final BigDecimal INCH = BigDecimal.valueOf(254, 1);
   private static final BigDecimal SIXTEENTH_INCH = BigDecimal.valueOf(15875, 4);
   private static final BigDecimal HALF_MILLIMETRE = BigDecimal.valueOf(5, 1);
+  private static final BigDecimal SIXTY_FOUR = BigDecimal.valueOf(64);
   private static final BigInteger SIXTEEN = BigInteger.valueOf(16);
   private static final BigInteger TWELVE = BigInteger.valueOf(12);
   private static final BigInteger FEET_FROM = BigInteger.valueOf(24);
@@ -28,6 +29,9 @@ public final class LengthText {
 
   /** What is closer to a half step than this counts as the half step: dust of earlier double arithmetic, mm. */
   private static final int DUST_SCALE = 9;
+
+  /** Digits after the point for thousandths of an inch. */
+  private static final int FINE_SCALE = 3;
 
   private LengthText() {}
 
@@ -88,6 +92,28 @@ public final class LengthText {
     }
     BigInteger[] feetAndRest = steps.abs().divideAndRemainder(TWELVE.multiply(SIXTEEN));
     return (steps.signum() < 0 ? "-" : "") + feetAndRest[0] + " ft " + mixed(feetAndRest[1], SIXTEEN) + " in";
+  }
+
+  /**
+   * The length for work that 1/16 in is too coarse for, such as a joint: exact where it is a whole number of 64ths of
+   * an inch, else rounded to 0.001 in, or to 0.01 mm, half away from zero; with its unit: {@code 9/64 in},
+   * {@code 0.143 in}, {@code 3.63 mm}.
+   *
+   * @throws IllegalArgumentException if the length is not finite
+   */
+  public static String fine(double millimetres, LengthUnit unit) {
+    if (!Double.isFinite(millimetres)) {
+      throw new IllegalArgumentException("no length: " + millimetres);
+    }
+    BigDecimal size = BigDecimal.valueOf(Math.abs(millimetres)).setScale(DUST_SCALE, RoundingMode.HALF_UP);
+    String sign = millimetres < 0 && size.signum() > 0 ? "-" : "";
+    if (unit != LengthUnit.INCH) {
+      return sign + plain(size.setScale(2, RoundingMode.HALF_UP)) + " " + unit.symbol();
+    }
+    BigDecimal[] parts = size.multiply(SIXTY_FOUR).divideAndRemainder(INCH);
+    String number = parts[1].signum() == 0 ? mixed(parts[0].toBigInteger(), SIXTY_FOUR.toBigInteger())
+        : plain(size.divide(INCH, FINE_SCALE, RoundingMode.HALF_UP));
+    return sign + number + " " + unit.symbol();
   }
 
   /**

@@ -159,4 +159,13 @@ class LengthTextTest {
   void exactKeepsToTheRange() {
     assertThrows(IllegalArgumentException.class, () -> LengthText.exact(Math.nextUp(1e9), MILLIMETRE));
   }
+
+  @Test
+  void fineLengthsAreSixtyFourthsOrThousandths() {
+    assertEquals("9/64 in", LengthText.fine(9 * 25.4 / 64, LengthUnit.INCH));
+    assertEquals("0.143 in", LengthText.fine(25.4 / 7, LengthUnit.INCH));
+    assertEquals("1-1/16 in", LengthText.fine(1.0625 * 25.4, LengthUnit.INCH));
+    assertEquals("3.63 mm", LengthText.fine(25.4 / 7, LengthUnit.MILLIMETRE));
+    assertEquals("-0.5 mm", LengthText.fine(-0.5, LengthUnit.MILLIMETRE));
+  }
 }

@@ -4,6 +4,7 @@ package muralbench.setout.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
@@ -34,7 +35,7 @@ public final class PanelEngine {
   private final PanelSpec panel;
   private final LengthUnit units;
 
-  private PanelEngine(PanelSpec panel, LengthUnit units) {
+  PanelEngine(PanelSpec panel, LengthUnit units) {
     this.panel = panel;
     this.units = units;
   }
@@ -56,7 +57,7 @@ public final class PanelEngine {
     TiledRegion region = TiledRegion.of(panel, units);
     Motion turned = Motion.turn(panel.bond().rotation(), Vec.ZERO);
     Vec origin = panel.origin() instanceof OriginSpec.At at ? at.corner()
-        : turned.of(new PlacementSearch(region, pattern, turned, panel.tile(), panel.joint(), progress).best());
+        : turned.of(search(region, pattern, turned, progress).best());
     Motion placed = turned.then(Motion.shift(origin));
     List<CutCell> cut = cells(region, pattern, placed, progress);
     if (cut.isEmpty()) {
@@ -66,7 +67,28 @@ public final class PanelEngine {
     return new PanelSetOut(panel, origin, region.area(), region.edges(), pieces);
   }
 
-  private Pattern pattern(BondRegistry bonds) throws InputException {
+  /**
+   * The balanced start of a panel, whatever start it has, and the next that come into question: lower left corners of
+   * faces in the wall plane, the best first.
+   *
+   * @param most how many at most
+   * @throws InputException if the panel cannot be set out
+   */
+  public static List<Vec> starts(PanelSpec panel, BondRegistry bonds, LengthUnit units, int most, Progress progress)
+      throws InputException {
+    PanelEngine engine = new PanelEngine(panel, units);
+    Motion turned = Motion.turn(panel.bond().rotation(), Vec.ZERO);
+    return engine.search(TiledRegion.of(panel, units), engine.pattern(bonds), turned, progress).ranked(most).stream()
+        .map(turned::of).toList();
+  }
+
+  private PlacementSearch search(TiledRegion region, Pattern pattern, Motion turned, Progress progress) {
+    Optional<Vec> focus = panel.origin() instanceof OriginSpec.Balanced balanced ? balanced.focus() : Optional.empty();
+    return new PlacementSearch(region, pattern, turned, panel, focus, progress);
+  }
+
+  /** The pattern of the panel, laid over the whole plane. */
+  Pattern pattern(BondRegistry bonds) throws InputException {
     String kind = panel.bond().kind();
     Bond bond = bonds.find(kind).orElse(null);
     if (bond == null) {

@@ -4,17 +4,19 @@ package muralbench.setout.internal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import muralbench.base.Progress;
+import muralbench.setout.PanelSpec;
 import muralbench.setout.PieceKind;
 import muralbench.setout.TileSpec;
 import muralbench.setout.bond.Pattern;
 import muralbench.setout.bond.Pattern.Axis;
-import muralbench.setout.bond.Pattern.Run;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Motion;
 import muralbench.setout.geometry.NarrowWidth;
 import muralbench.setout.geometry.Vec;
+import muralbench.setout.internal.Starts.Start;
 
 /**
  * Finds the balanced start of a pattern on any region: no gap at an end of the region, then along each axis equal cuts at
@@ -31,29 +33,32 @@ final class PlacementSearch {
   static final double TOLERANCE = 1;
   private static final double EXACT = 1e-6;
   private static final int SAMPLES = 12;
-  private static final int REPEAT_SAMPLES = 6;
-  private static final int MOST_STARTS = 14;
   private static final int MOST_TRIES = 700;
 
   private final TiledRegion region;
   private final Pattern pattern;
   private final Motion turned;
   private final TileSpec tile;
-  private final double joint;
+  private final Starts starts;
   private final List<Contour> edges;
   private final Box box;
   private final boolean square;
+  private final boolean rows;
+  private final boolean focused;
   private final Progress progress;
 
-  /** A start with what it is known to give at best, or, once tried, what it gives; {@code ruled} counts axes. */
-  private record Start(Vec at, double gap, int ruled, double smallest, int cuts, int balanced) {}
-
-  PlacementSearch(TiledRegion region, Pattern pattern, Motion turned, TileSpec tile, double joint, Progress progress) {
+  /**
+   * A search.
+   *
+   * @param turned the turn of the pattern on the wall
+   * @param focus a point of the wall that a face centre or a crossing of joints has to be laid on, if any
+   */
+  PlacementSearch(TiledRegion region, Pattern pattern, Motion turned, PanelSpec panel, Optional<Vec> focus,
+      Progress progress) {
     this.region = region;
     this.pattern = pattern;
     this.turned = turned;
-    this.tile = tile;
-    this.joint = joint;
+    this.tile = panel.tile();
     this.progress = progress;
     Motion back = turned.inverse();
     edges = region.edges().stream().map(edge -> edge.moved(back)).toList();
@@ -62,18 +67,34 @@ final class PlacementSearch {
       Vec along = side.tangent(0);
       return side.straight() && Math.min(Math.abs(along.x()), Math.abs(along.y())) < EXACT;
     });
+    rows = !pattern.runs(Axis.ACROSS, box).isEmpty();
+    focused = focus.isPresent();
+    starts = new Starts(edges, box, pattern, tile, panel.joint(), square, focus.map(back::of));
   }
 
   /** The best start, in the pattern's directions. */
   Vec best() {
-    boolean rows = !pattern.runs(Axis.ACROSS, box).isEmpty();
-    List<Start> starts = rows ? alongRows() : overRepeat();
-    starts.sort(Comparator.comparingDouble(Start::gap).thenComparing(Comparator.comparingInt(Start::ruled).reversed())
-        .thenComparing(Comparator.comparingDouble(Start::smallest).reversed())
-        .thenComparing(Comparator.comparingInt(Start::balanced).reversed()));
-    List<Start> tried = tried(starts);
+    List<Start> tried = tried(starts.all());
     Start best = choose(tried);
-    return rows && (square || best.ruled() == 2) ? best.at() : refined(best, tried).at();
+    boolean settled = focused || rows && (square || best.ruled() == 2);
+    return settled ? best.at() : refined(best, tried).at();
+  }
+
+  /**
+   * The best start, then others with good hopes, each clearly elsewhere in the pattern than those before.
+   *
+   * @param most how many at most
+   */
+  List<Vec> ranked(int most) {
+    List<Vec> ranked = new ArrayList<>(List.of(best()));
+    List<Start> all = starts.all();
+    for (Start start : all) {
+      boolean open = start.gap() > all.get(0).gap() + EXACT;
+      if (!open && ranked.size() < most && ranked.stream().noneMatch(other -> starts.alike(other, start.at()))) {
+        ranked.add(start.at());
+      }
+    }
+    return ranked;
   }
 
   private double tolerance() {
@@ -81,12 +102,12 @@ final class PlacementSearch {
   }
 
   /** Tries starts, best hopes first, until no other can be better. */
-  private List<Start> tried(List<Start> starts) {
+  private List<Start> tried(List<Start> all) {
     List<Start> tried = new ArrayList<>();
-    double gap = starts.get(0).gap();
-    int ruled = starts.get(0).ruled();
+    double gap = all.get(0).gap();
+    int ruled = all.get(0).ruled();
     double best = 0;
-    for (Start start : starts) {
+    for (Start start : all) {
       progress.step(0);
       boolean worse = start.gap() > gap + EXACT || start.ruled() < ruled;
       if (worse && !tried.isEmpty() || tried.size() >= MOST_TRIES) {
@@ -140,102 +161,13 @@ final class PlacementSearch {
     return new Start(start.at(), start.gap(), start.ruled(), width, cuts[0], start.balanced());
   }
 
-  /** Starts for patterns of straight rows: events of the straight edges, and samples where there are others. */
-  private List<Start> alongRows() {
-    List<Start> starts = new ArrayList<>();
-    StraightCuts courses = StraightCuts.ofCourses(edges, box, pattern);
-    Run rise = pattern.runs(Axis.ACROSS, box).get(0);
-    for (double up : shortList(courses, rise, box.minY(), box.maxY())) {
-      double y = firstSeen(up, rise, box.minY());
-      StraightCuts rows = StraightCuts.ofRows(edges, box, pattern, y);
-      Run first = pattern.runs(Axis.ALONG, new Box(0, box.minY() - y, 0, box.maxY() - y)).get(0);
-      for (double right : shortList(rows, first, box.minX(), box.maxX())) {
-        Vec at = new Vec(firstSeen(right, first, box.minX()), y);
-        int balanced = balanced(up, rise, box.minY() + box.maxY()) + balanced(right, first, box.minX() + box.maxX());
-        int ruled = (courses.halfTileRule(up) ? 1 : 0) + (rows.halfTileRule(right) ? 1 : 0);
-        starts.add(new Start(at, Math.max(courses.gap(up), rows.gap(right)), ruled,
-            Math.min(courses.smallest(up), rows.smallest(right)), 0, balanced));
-      }
-    }
-    return starts;
-  }
-
-  /** The most promising starts along one axis. */
-  private List<Double> shortList(StraightCuts cuts, Run run, double low, double high) {
-    List<Double> all = new ArrayList<>(cuts.events());
-    double module = cuts.module();
-    for (double middle : new double[] {run.face() / 2, -joint / 2}) {
-      double start = (low + high) / 2 - middle - run.start();
-      all.add(start - Math.floor(start / module) * module);
-    }
-    all.sort(Comparator.<Double>comparingDouble(cuts::gap).thenComparing(start -> -cuts.smallest(start))
-        .thenComparing(start -> -balanced(start, run, low + high)));
-    List<Double> few = new ArrayList<>();
-    for (double start : all) {
-      if (few.size() < MOST_STARTS && few.stream().noneMatch(other -> Math.abs(other - start) < EXACT)) {
-        few.add(start);
-      }
-    }
-    for (double start : all) {
-      if (balanced(start, run, low + high) == 1 && few.stream().noneMatch(other -> Math.abs(other - start) < EXACT)) {
-        few.add(start);
-      }
-    }
-    for (int i = 0; !square && i < SAMPLES; i++) {
-      few.add(i * module / SAMPLES);
-    }
-    return few;
-  }
-
-  /** 1 if a face or a joint of the run stands on the middle between two edges whose places add up to {@code sum}. */
-  private static int balanced(double start, Run run, double sum) {
-    double halves = (sum - run.face() - 2 * (run.start() + start)) / run.module();
-    return Math.abs(halves - Math.rint(halves)) * run.module() < EXACT ? 1 : 0;
-  }
-
-  /** The start of the first face of a run that reaches beyond an edge. */
-  private static double firstSeen(double start, Run run, double edge) {
-    double before = Math.floor((edge + EXACT - run.face() - run.start() - start) / run.module());
-    return start + (before + 1) * run.module();
-  }
-
-  /** Starts for patterns without straight rows: their middles, and samples over the repeat. */
-  private List<Start> overRepeat() {
-    List<Start> starts = new ArrayList<>();
-    for (Vec centre : centres()) {
-      starts.add(untried(box.centre().minus(centre), 2));
-    }
-    pattern.repeat().ifPresent(repeat -> {
-      for (int i = 0; i < REPEAT_SAMPLES; i++) {
-        for (int k = 0; k < REPEAT_SAMPLES; k++) {
-          Vec share = repeat.along().times((double) i / REPEAT_SAMPLES)
-              .plus(repeat.across().times((double) k / REPEAT_SAMPLES));
-          starts.add(untried(box.centre().minus(centres().get(0)).plus(share), 0));
-        }
-      }
-    });
-    return starts;
-  }
-
-  private static Start untried(Vec at, int balanced) {
-    return new Start(at, 0, 0, Double.POSITIVE_INFINITY, 0, balanced);
-  }
-
-  private List<Vec> centres() {
-    if (!pattern.centres().isEmpty()) {
-      return pattern.centres();
-    }
-    return List.of(new Vec(tile.width() / 2, tile.height() / 2), new Vec(tile.width() / 2, -joint / 2),
-        new Vec(-joint / 2, tile.height() / 2), new Vec(-joint / 2, -joint / 2));
-  }
-
   /** Looks around the best start in ever smaller steps, as long as that gains more than the tolerance. */
   private Start refined(Start best, List<Start> tried) {
     Start widest = tried.stream().max(Comparator.comparingDouble(Start::smallest)).orElseThrow();
     Start found = widest;
     for (double step = Math.min(tile.width(), tile.height()) / SAMPLES / 2; step > TOLERANCE / 4; step /= 2) {
       for (Vec way : new Vec[] {new Vec(step, 0), new Vec(-step, 0), new Vec(0, step), new Vec(0, -step)}) {
-        Start there = tried(untried(found.at().plus(way), 0), found.smallest() + EXACT);
+        Start there = tried(Starts.untried(found.at().plus(way), 0), found.smallest() + EXACT);
         if (there != null && gapFree(there.at())) {
           found = there;
         }
@@ -245,7 +177,7 @@ final class PlacementSearch {
   }
 
   private boolean gapFree(Vec at) {
-    if (pattern.runs(Axis.ACROSS, box).isEmpty()) {
+    if (!rows) {
       return true;
     }
     return StraightCuts.ofCourses(edges, box, pattern).gap(at.y()) < EXACT

@@ -43,6 +43,10 @@ final class NarrowPieces {
     return new NarrowPieces(panel, pieces.stream().filter(piece -> piece.width() < width).toList());
   }
 
+  int count() {
+    return pieces.size();
+  }
+
   boolean none() {
     return pieces.isEmpty();
   }

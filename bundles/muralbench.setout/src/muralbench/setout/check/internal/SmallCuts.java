@@ -8,7 +8,12 @@ import muralbench.setout.MuralSetOut;
 import muralbench.setout.PanelSetOut;
 
 /** Normally no cut is smaller than half a tile: ANSI A108.02 §4.3.2, as quoted in the trade press. */
-final class SmallCuts implements Rule {
+public final class SmallCuts implements Rule {
+  /** How many cut pieces of a panel are smaller than half a tile. */
+  public static int count(PanelSetOut panel) {
+    return NarrowPieces.underHalf(panel).count();
+  }
+
   @Override
   public void look(MuralSetOut mural, Consumer<Finding> found) {
     Report report = new Report("cut.small", mural.spec().units());
