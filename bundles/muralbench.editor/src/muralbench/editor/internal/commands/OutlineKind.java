@@ -4,8 +4,11 @@ package muralbench.editor.internal.commands;
 import java.util.List;
 import java.util.Optional;
 import muralbench.editor.internal.geometry.Frame;
+import muralbench.editor.internal.geometry.MeasuredShapes;
 import muralbench.editor.internal.geometry.Outlines;
 import muralbench.model.CircleOutline;
+import muralbench.model.LevelLineOutline;
+import muralbench.model.MeasuredOutline;
 import muralbench.model.Outline;
 import muralbench.model.PathOutline;
 import muralbench.model.PolygonOutline;
@@ -21,7 +24,11 @@ public enum OutlineKind {
   /** A circle: the largest in the middle of the frame. */
   CIRCLE,
   /** A path: the same edge, ready to be given arcs and curves. */
-  PATH;
+  PATH,
+  /** A wall of four corners as measured: the sides and diagonals of the frame, ready for the true ones. */
+  MEASURED,
+  /** A wall measured from a level line: a line in the middle of the frame with a station at either end. */
+  LEVEL_LINE;
 
   /** How far chords may lie from the curves they stand for in a polygon made from a curve, mm. */
   private static final double CHORD_ERROR = 0.5;
@@ -34,7 +41,18 @@ public enum OutlineKind {
     if (outline instanceof CircleOutline) {
       return CIRCLE;
     }
+    if (outline instanceof MeasuredOutline) {
+      return MEASURED;
+    }
+    if (outline instanceof LevelLineOutline) {
+      return LEVEL_LINE;
+    }
     return outline instanceof PathOutline ? PATH : RECTANGLE;
+  }
+
+  /** Whether it can be given another width and height, each by itself. */
+  public boolean stretches() {
+    return this == RECTANGLE || this == POLYGON || this == PATH;
   }
 
   /** A new outline of this kind as near to the old one as can be; none if the old one cannot be read. */
@@ -44,6 +62,8 @@ public enum OutlineKind {
       case CIRCLE -> Outlines.frame(old).map(Outlines::circle);
       case POLYGON -> contour(old).map(contour -> Outlines.polygon(corners(contour)));
       case PATH -> contour(old).map(Outlines::path);
+      case MEASURED -> Outlines.frame(old).map(MeasuredShapes::measured);
+      case LEVEL_LINE -> Outlines.frame(old).map(MeasuredShapes::levelLine);
     };
   }
 

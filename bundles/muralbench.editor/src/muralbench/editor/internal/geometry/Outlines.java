@@ -48,7 +48,10 @@ public final class Outlines {
     return contour(outline).map(Contour::box).map(Frame::of);
   }
 
-  /** Moves and stretches an outline from its frame to another; a circle stays one, as large as fits. */
+  /**
+   * Moves and stretches an outline from its frame to another; a circle stays one, as large as fits, and what was measured
+   * on site is not stretched.
+   */
   public static void fit(Outline outline, Frame from, Frame to) {
     PathFit fit = PathFit.of(from, to);
     if (outline instanceof RectangleOutline r) {
@@ -62,6 +65,8 @@ public final class Outlines {
       }
     } else if (outline instanceof PathOutline p) {
       p.setData(fitted(p.getData(), fit));
+    } else {
+      MeasuredShapes.move(outline, from, to);
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import muralbench.base.length.LengthUnit;
 import muralbench.editor.internal.commands.OutlineKind;
@@ -14,6 +15,7 @@ import muralbench.editor.internal.geometry.Frame;
 import muralbench.editor.internal.geometry.Placement;
 import muralbench.editor.internal.properties.Entries.Range;
 import muralbench.model.CircleOutline;
+import muralbench.model.MeasuredOutline;
 import muralbench.model.Outline;
 import muralbench.model.PathOutline;
 import muralbench.setout.geometry.PathData;
@@ -46,14 +48,33 @@ final class OutlineLines {
       } else {
         lines.add(frame("left", Range.ANY, Frame::x, (f, to) -> new Frame(to, f.y(), f.width(), f.height())));
         lines.add(frame("bottom", Range.ANY, Frame::y, (f, to) -> new Frame(f.x(), to, f.width(), f.height())));
+      }
+      if (OutlineKind.of(outline()).stretches()) {
         lines.add(frame("width", Range.POSITIVE, Frame::width, (f, to) -> new Frame(f.x(), f.y(), to, f.height())));
         lines.add(frame("height", Range.POSITIVE, Frame::height, (f, to) -> new Frame(f.x(), f.y(), f.width(), to)));
       }
+    }
+    if (outline() instanceof MeasuredOutline wall) {
+      lines.addAll(measured(wall));
     }
     if (outline() instanceof PathOutline path) {
       lines.add(Property.text("path", GROUP, path::getData, OutlineLines::refusePath, path::setData));
     }
     return lines;
+  }
+
+  /** What was measured; there even where no wall fits it, so that it can be put right. */
+  private List<Property> measured(MeasuredOutline wall) {
+    return List.of(side("measured.bottom", wall::getBottom, wall::setBottom),
+        side("measured.right", wall::getRight, wall::setRight), side("measured.top", wall::getTop, wall::setTop),
+        side("measured.left", wall::getLeft, wall::setLeft), side("measured.rising", wall::getRising, wall::setRising),
+        side("measured.falling", wall::getFalling, wall::setFalling),
+        Entries.length("measured.rise", GROUP, unit, Range.ANY, wall::getRise, wall::setRise),
+        side("measured.accuracy", wall::getAccuracy, wall::setAccuracy));
+  }
+
+  private Property side(String id, Supplier<Double> get, Consumer<Double> set) {
+    return Entries.length(id, GROUP, unit, Range.POSITIVE, get, set);
   }
 
   private Outline outline() {

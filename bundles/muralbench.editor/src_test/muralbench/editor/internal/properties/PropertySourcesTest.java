@@ -8,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import muralbench.editor.OpenMural;
 import muralbench.editor.SampleMural;
+import muralbench.editor.internal.commands.OutlineKind;
 import muralbench.model.DisplayUnits;
 import muralbench.model.FixedOrigin;
+import muralbench.model.MeasuredOutline;
 import muralbench.model.Mural;
 import muralbench.model.Panel;
 import muralbench.model.PolygonOutline;
@@ -137,6 +139,15 @@ class PropertySourcesTest {
   void theOutlineCanBecomeAnotherKind() {
     source(panel).setPropertyValue("outline", 1);
     assertEquals(4, ((PolygonOutline) panel.getOutline()).getPoints().size());
+  }
+
+  @Test
+  void aMeasuredWallIsTypedInAsItIsTaped() {
+    source(panel).setPropertyValue("outline", OutlineKind.MEASURED.ordinal());
+    source(panel).setPropertyValue("measured.rising", "7 ft 3 in");
+    MeasuredOutline wall = (MeasuredOutline) panel.getOutline();
+    assertEquals(87 * 25.4, wall.getRising());
+    assertFalse(panelLines().refusal("measured.top", "0").isEmpty());
   }
 
   @Test
