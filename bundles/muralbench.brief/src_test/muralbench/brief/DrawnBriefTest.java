@@ -66,6 +66,29 @@ class DrawnBriefTest {
   }
 
   @Test
+  void outlineOfAnSvgPath() throws Exception {
+    // An arch of 1200 by 900 mm with a half circle on top, drawn in 10 mm to the unit below a margin of 5 units.
+    Files.writeString(job.resolve("wall.svg"), """
+        <svg xmlns="http://www.w3.org/2000/svg" width="1300mm" height="1600mm" viewBox="0 0 130 160">
+          <g transform="translate(5,-5)"><path id="edge" d="M0 160h120V70a60 60 0 0 0-120 0Z"/></g>
+          <path id="lamp" d="M1 1h1v1z"/></svg>""");
+    assertEquals("M 50 50 h 1200 V 950 a 600 600 0 0 1 -1200 0 Z",
+        outline("{ \"svg\": \"wall.svg\", \"id\": \"edge\" }").getData());
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', value = {"\"svg\": \"a.svg\", \"layer\": \"A\"|/dxf|\"dxf\" is missing",
+    "\"id\": \"a\"|/svg|\"svg\" is missing", "\"svg\": \"a.svg\", \"dxf\": \"a.dxf\"|~|is not known",
+    "\"svg\": \"a.svg\"|/svg|no drawing", "\"svg\": \"bad.svg\"|/svg|cannot be read at character 7"})
+  void refusesSvgThatCannotBeUsed(String drawing, String pointer, String message) throws Exception {
+    Files.writeString(job.resolve("bad.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 9 9'><path d='M 0 0 X'/></svg>");
+    InputException e = assertThrows(InputException.class, () -> outline("{ " + drawing + " }"));
+    assertTrue(e.place().startsWith("/panels/0/outline" + pointer.replace("~", "")), e.getMessage());
+    assertTrue(e.getMessage().contains(message), e.getMessage());
+  }
+
+  @Test
   void aLayerNeedsADrawing() {
     InputException e = assertThrows(InputException.class, () -> outline("{ \"layer\": \"PANEL\" }"));
     assertEquals("/panels/0/outline/dxf", e.place());

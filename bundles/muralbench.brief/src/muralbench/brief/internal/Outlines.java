@@ -4,6 +4,7 @@ package muralbench.brief.internal;
 import java.math.BigDecimal;
 import muralbench.base.InputException;
 import muralbench.brief.internal.dxf.DxfOutline;
+import muralbench.brief.internal.svg.SvgOutline;
 import muralbench.model.CircleOutline;
 import muralbench.model.LevelLineOutline;
 import muralbench.model.LevelStation;
@@ -27,12 +28,13 @@ record Outlines(Lengths lengths, BriefFolder folder) {
   /** The outline in whichever of its forms it is given. */
   Outline outline(Field field) throws InputException {
     String first = field.node().fieldNames().next();
-    return switch (field.at("dxf").isGiven() ? "dxf" : first) {
+    return switch (field.at("dxf").isGiven() ? "dxf" : field.at("svg").isGiven() ? "svg" : first) {
       case "rectangle" -> rectangle(field.at("rectangle"));
       case "polygon" -> polygon(field.at("polygon"));
       case "circle" -> circle(field.at("circle"));
       case "measured" -> measured(field.at("measured"));
       case "levelLine" -> levelLine(field.at("levelLine"));
+      case "svg" -> svg(field.at("svg"), field.at("id").text(null));
       case "dxf" -> dxf(field.at("dxf"), field.at("layer").text(null));
       default -> path(field.at("path"));
     };
@@ -116,6 +118,13 @@ record Outlines(Lengths lengths, BriefFolder folder) {
   private Outline dxf(Field field, String layer) throws InputException {
     PathOutline path = MAKE.createPathOutline();
     path.setData(DxfOutline.path(folder.read(field), layer, lengths.unit(), field.pointer(), field.text("")));
+    return path;
+  }
+
+  private Outline svg(Field field, String id) throws InputException {
+    PathOutline path = MAKE.createPathOutline();
+    SvgOutline drawn = SvgOutline.of(folder.read(field), id, field.pointer(), field.text(""));
+    path.setData(PathScale.turnedUp(drawn, field.pointer()));
     return path;
   }
 

@@ -2,19 +2,21 @@
 package muralbench.brief.internal;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import muralbench.base.InputException;
+import muralbench.brief.internal.svg.SvgOutline;
 
 /**
  * Scales path data (SVG 1.1, section 8.3.9) and holds it against the grammar on the way. Coordinates and radii are
  * scaled; the turn and the flags of an arc are not. Numbers are multiplied exactly.
  */
 final class PathScale {
-  /** Arguments of each command; for an arc: radius, radius, turn, flag, flag, x, y. */
-  private static final Map<Character, String> ARGUMENTS = Map.of('M', "nn", 'L', "nn", 'H', "n", 'V', "n",
-      'C', "nnnnnn", 'S', "nnnn", 'Q', "nnnn", 'T', "nn", 'A', "nntffnn", 'Z', "");
+  /** Arguments of each command; for an arc: radius, radius, turn, large flag, sweep flag, x, y. */
+  private static final Map<Character, String> ARGUMENTS = Map.of('M', "xy", 'L', "xy", 'H', "x", 'V', "y",
+      'C', "xyxyxy", 'S', "xyxy", 'Q', "xyxy", 'T', "xy", 'A', "rrtlsxy", 'Z', "");
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?(?:[0-9]++(?:\\.[0-9]*+)?+|\\.[0-9]++)(?:[eE][+-]?[0-9]++)?+");
   private static final Pattern FLAG = Pattern.compile("[01]");
@@ -23,14 +25,15 @@ final class PathScale {
   private static final int SMALLEST_EXPONENT = -30;
 
   private final String data;
-  private final BigDecimal factor;
+  private final Place place;
   private final String pointer;
   private final StringBuilder scaled = new StringBuilder();
   private int at;
+  private boolean relative;
 
-  private PathScale(String data, BigDecimal factor, String pointer) {
+  private PathScale(String data, Place place, String pointer) {
     this.data = data;
-    this.factor = factor;
+    this.place = place;
     this.pointer = pointer;
   }
 
@@ -40,8 +43,32 @@ final class PathScale {
    * @param pointer where the path stands in the brief, for errors
    */
   static String scale(String data, BigDecimal factor, String pointer) throws InputException {
-    String scaled = new PathScale(data, factor, pointer).scaled();
+    String scaled = new PathScale(data, new Place(factor), pointer).scaled();
     return factor.compareTo(BigDecimal.ONE) == 0 ? data : scaled;
+  }
+
+  /** A path with y down as one with y up, on the wall as the drawing says. */
+  static String turnedUp(SvgOutline drawn, String pointer) throws InputException {
+    return new PathScale(drawn.data(), new Place(drawn.scale(), drawn.left(), drawn.bottom(), true), pointer).scaled();
+  }
+
+  /**
+   * Where a path goes: x becomes (x - left) factor; y becomes y factor, or (bottom - y) factor where it is turned up.
+   */
+  private record Place(BigDecimal factor, BigDecimal left, BigDecimal bottom, boolean up) {
+    Place(BigDecimal factor) {
+      this(factor, BigDecimal.ZERO, BigDecimal.ZERO, false);
+    }
+
+    BigDecimal of(char kind, BigDecimal value, boolean relative) {
+      BigDecimal moved = switch (kind) {
+        case 'x' -> relative ? value : value.subtract(left);
+        case 'y' -> up ? (relative ? BigDecimal.ZERO : bottom).subtract(value) : value;
+        default -> value;
+      };
+      BigDecimal scaled = moved.multiply(factor);
+      return up ? scaled.round(MathContext.DECIMAL64) : scaled;
+    }
   }
 
   private String scaled() throws InputException {
@@ -61,11 +88,15 @@ final class PathScale {
     if (arguments == null || letter > 'z') {
       throw problem("path.command");
     }
+    // The first point of a path is absolute whatever its letter.
+    boolean first = at == start();
     at++;
     append(String.valueOf(letter));
     skipBlanks();
     boolean more = !arguments.isEmpty();
     while (more) {
+      relative = letter >= 'a' && !first;
+      first = false;
       for (char kind : arguments.toCharArray()) {
         argument(kind);
       }
@@ -74,12 +105,14 @@ final class PathScale {
   }
 
   private void argument(char kind) throws InputException {
-    String text = kind == 'f' ? match(FLAG, "path.flag") : match(NUMBER, "path.number");
-    if (kind == 'n') {
-      BigDecimal value = value(text);
-      append(value.signum() == 0 ? "0" : value.multiply(factor).stripTrailingZeros().toPlainString());
+    boolean flag = kind == 'l' || kind == 's';
+    String text = flag ? match(FLAG, "path.flag") : match(NUMBER, "path.number");
+    if (flag) {
+      append(place.up() && kind == 's' ? text.equals("1") ? "0" : "1" : text);
+    } else if (kind == 't') {
+      append(place.up() ? plain(value(text).negate()) : text);
     } else {
-      append(text);
+      append(plain(place.of(kind, value(text), relative)));
     }
     skipBlanks();
     if (at < data.length() && data.charAt(at) == ',') {
@@ -89,6 +122,18 @@ final class PathScale {
         throw problem("path.number");
       }
     }
+  }
+
+  private static String plain(BigDecimal value) {
+    return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+  }
+
+  private int start() {
+    int start = 0;
+    while (" \t\r\n\f".indexOf(data.charAt(start)) >= 0) {
+      start++;
+    }
+    return start;
   }
 
   private BigDecimal value(String text) throws InputException {

@@ -146,7 +146,7 @@ class PropertySourcesTest {
     source(panel).setPropertyValue("outline", OutlineKind.MEASURED.ordinal());
     source(panel).setPropertyValue("measured.rising", "7 ft 3 in");
     MeasuredOutline wall = (MeasuredOutline) panel.getOutline();
-    assertEquals(87 * 25.4, wall.getRising());
+    assertEquals(2209.8, wall.getRising());
     assertFalse(panelLines().refusal("measured.top", "0").isEmpty());
   }
 
