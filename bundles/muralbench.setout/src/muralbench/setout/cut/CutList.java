@@ -20,7 +20,7 @@ public final class CutList {
     for (PanelSetOut panel : setOut.panels()) {
       for (Piece piece : panel.pieces()) {
         if (piece.kind() != PieceKind.WHOLE) {
-          groups.add(piece, panel.spec().tile());
+          groups.add(piece);
         }
       }
     }

@@ -4,6 +4,7 @@ package muralbench.setout.cut;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import muralbench.setout.Piece;
 import muralbench.setout.geometry.Arc;
@@ -13,7 +14,7 @@ import muralbench.setout.geometry.Segment;
 import muralbench.setout.geometry.Vec;
 
 /**
- * The shape of a piece on its face, ready to be laid on another. The middle of the face lies at (0, 0): a movement that
+ * The shape of a piece on its face as it hangs, ready to be laid on another. The middle of the face lies at (0, 0): a movement that
  * lays a face on a face lays middle on middle, so only a turn is left to be found. The turns to be tried come from the
  * longest straight sides of the face; a face without any, such as a round one, is turned by what is farthest out on the
  * piece.
@@ -37,27 +38,41 @@ final class CutShape {
   }
 
   static CutShape of(Piece piece) {
-    Contour face = piece.cell().face();
-    Motion centred = Motion.shift(Ring.of(face).centroid().times(-1));
-    Motion back = piece.placed().inverse().then(centred);
-    return new CutShape(face.moved(centred), piece.outline().moved(back),
-        piece.holes().stream().map(hole -> hole.moved(back)).toList());
+    Contour face = piece.face();
+    Motion centred = centred(face);
+    return new CutShape(face.moved(centred), piece.outline().moved(centred),
+        piece.holes().stream().map(hole -> hole.moved(centred)).toList());
   }
 
-  /** Whether this shape can be laid on another, face on face, by turning. */
-  boolean sameAs(CutShape other) {
+  private static Motion centred(Contour face) {
+    return Motion.shift(Ring.of(face).centroid().times(-1));
+  }
+
+  /** Whether two lines run alike. */
+  static boolean same(Contour one, Contour other) {
+    return Ring.of(one).covers(Motion.NONE, Ring.of(other), TOLERANCE);
+  }
+
+  /** Whether a face with straight sides lies on itself only as it is, not turned. */
+  static boolean fitsOneWay(Contour face) {
+    Contour centred = face.moved(centred(face));
+    List<Double> sides = anchors(centred, List.of());
+    Ring ring = Ring.of(centred);
+    return face.segments().stream().anyMatch(Segment::straight) && sides.stream().skip(1)
+        .noneMatch(side -> ring.covers(Turn.by(sides.get(0) - side), ring, TOLERANCE));
+  }
+
+  /**
+   * The turn, degrees, that lays this shape on another, face on face; empty if there is none. Of several the one is
+   * taken that, together with a further turn {@code after} it, turns least.
+   */
+  OptionalDouble turnOnto(CutShape other, double after) {
     if (holes.size() != other.holes.size() || Math.abs(outline.reach() - other.outline.reach()) > 2 * TOLERANCE) {
-      return false;
+      return OptionalDouble.empty();
     }
     double onto = other.anchors.get(0);
-    return anchors.stream().anyMatch(anchor -> fits(Turn.by(onto - anchor), other));
-  }
-
-  /** The turns, radians, that lay the face on itself, from those the face's sides suggest and some further ones. */
-  List<Double> faceTurns(List<Double> further) {
-    double first = anchors.get(0);
-    return Stream.concat(anchors.stream().map(anchor -> first - anchor), further.stream())
-        .filter(turn -> face.covers(Turn.by(turn), face, TOLERANCE)).toList();
+    return anchors.stream().map(anchor -> onto - anchor).sorted(Turn.leastFirst(after))
+        .filter(turn -> fits(Turn.by(turn), other)).mapToDouble(turn -> turn).findFirst();
   }
 
   private boolean fits(Motion turn, CutShape other) {
@@ -82,7 +97,7 @@ final class CutShape {
     return true;
   }
 
-  /** Directions, radians, of which one lies on the first of another shape's if the shapes are the same. */
+  /** Directions, degrees, of which one lies on the first of another shape's if the shapes are the same. */
   private static List<Double> anchors(Contour face, List<Contour> piece) {
     List<Vec> sides = face.segments().stream().filter(Segment::straight).map(s -> s.end().minus(s.start())).toList();
     List<Vec> marks = sides.isEmpty() ? piece.stream().flatMap(CutShape::marks).toList() : sides;
@@ -91,8 +106,7 @@ final class CutShape {
       return List.of(0.0);
     }
     Stream<Vec> nearly = marks.stream().filter(mark -> mark.length() >= longest - 4 * TOLERANCE);
-    return nearly.sorted((a, b) -> Double.compare(b.length(), a.length())).map(mark -> Math.atan2(mark.y(), mark.x()))
-        .toList();
+    return nearly.sorted((a, b) -> Double.compare(b.length(), a.length())).map(Turn::degrees).toList();
   }
 
   /** The corners of a line; for a full circle, which has none, its centre. */

@@ -1,89 +1,50 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.setout.cut;
 
+import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import muralbench.setout.Piece;
-import muralbench.setout.TileSpec;
-import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Motion;
 import muralbench.setout.geometry.Segment;
 import muralbench.setout.geometry.Vec;
 
 /**
- * A piece as it lies on its face, the face's lower left corner at (0, 0). Of the turns that lay the face on itself the
- * one is taken that has the longest uncut side of the piece at the bottom, so that one shape is always drawn one way.
+ * A piece as it is drawn on its face, the face's lower left corner at (0, 0). It lies as it hangs, up on the wall being
+ * up on the drawing; but a face that hangs askew is turned, as little as can be, until its sides are level and plumb,
+ * since a cut is measured from them.
  *
+ * @param turn how far the piece was turned from how it hangs, degrees counter-clockwise from 0 to below 360
  * @param face the whole face
  * @param outline the edge of the piece
  * @param holes the holes in it
  */
-record FacePose(Contour face, Contour outline, List<Contour> holes) {
-  private static final double CLOSE = CutShape.TOLERANCE;
-
-  static FacePose of(Piece piece, CutShape shape, TileSpec tile) {
-    double upright = upright(piece.cell().face().box(), tile);
-    FacePose best = null;
-    for (double turn : shape.faceTurns(sideTurns(piece))) {
-      FacePose pose = turned(piece, turn + upright);
-      if (best == null || pose.before(best)) {
-        best = pose;
-      }
-    }
-    return best == null ? turned(piece, upright) : best;
-  }
-
-  /** A bond may lay oblong faces across; on the list every tile stands as its kind says. */
-  private static double upright(Box face, TileSpec tile) {
-    boolean lies = Math.abs(face.width() - tile.height()) < CLOSE && Math.abs(face.height() - tile.width()) < CLOSE;
-    return lies && Math.abs(tile.width() - tile.height()) >= CLOSE ? Math.PI / 2 : 0;
-  }
-
-  /** Turns that lay a straight side of the piece flat below it; of use for round faces only. */
-  private static List<Double> sideTurns(Piece piece) {
-    if (piece.cell().face().segments().stream().anyMatch(Segment::straight)) {
-      return List.of();
-    }
-    Motion back = piece.placed().inverse();
-    return piece.outline().moved(back).segments().stream().filter(Segment::straight).map(FacePose::direction)
-        .map(direction -> -Math.atan2(direction.y(), direction.x())).toList();
-  }
-
-  private static FacePose turned(Piece piece, double radians) {
-    Motion turn = Turn.by(radians);
-    Contour face = piece.cell().face().moved(turn);
-    Motion home = Motion.shift(new Vec(-face.box().minX(), -face.box().minY()));
-    Motion all = piece.placed().inverse().then(turn).then(home);
-    return new FacePose(face.moved(home), piece.outline().moved(all),
+record FacePose(double turn, Contour face, Contour outline, List<Contour> holes) {
+  static FacePose of(Piece piece) {
+    double degrees = Turn.full(turn(piece));
+    Motion turn = Turn.by(degrees);
+    Contour face = piece.face().moved(turn);
+    Motion all = turn.then(Motion.shift(new Vec(-face.box().minX(), -face.box().minY())));
+    return new FacePose(degrees, piece.face().moved(all), piece.outline().moved(all),
         piece.holes().stream().map(hole -> hole.moved(all)).toList());
   }
 
-  private boolean before(FacePose other) {
-    double[] mine = merits();
-    double[] theirs = other.merits();
-    for (int i = 0; i < mine.length; i++) {
-      if (Math.abs(mine[i] - theirs[i]) > CLOSE) {
-        return mine[i] > theirs[i];
-      }
+  private static double turn(Piece piece) {
+    List<Segment> face = piece.face().segments();
+    if (face.stream().noneMatch(Segment::straight)) {
+      // A round face has no sides; a straight cut across it is drawn level or plumb.
+      return Turn.level(longest(piece.outline().segments()));
     }
-    return false;
+    return face.stream().filter(side -> !side.straight()).map(FacePose::direction)
+        .max(Comparator.comparingDouble(Vec::length)).map(rim -> 180 - Turn.degrees(rim))
+        .orElseGet(() -> Turn.level(longest(face)));
   }
 
-  /** What makes a pose the better one, the first first, more is better. */
-  private double[] merits() {
-    Vec middle = Ring.of(outline).centroid();
-    return new double[] {onBottom(), flat().mapToDouble(Segment::length).max().orElse(0), -middle.y(), -middle.x()};
-  }
-
-  private double onBottom() {
-    return flat().filter(side -> Math.abs(side.start().y()) < CLOSE).mapToDouble(Segment::length).sum();
-  }
-
-  /** The straight sides that run to the right, with the piece above them. */
-  private Stream<Segment> flat() {
-    return outline.segments().stream().filter(Segment::straight)
-        .filter(side -> Math.abs(direction(side).y()) < CLOSE && direction(side).x() > 0);
+  /** Directions of the longest straight sides. Short ones, such as chamfers, are no edges to measure from. */
+  private static List<Vec> longest(List<Segment> sides) {
+    List<Vec> straight = sides.stream().filter(Segment::straight).map(FacePose::direction).toList();
+    double longest = straight.stream().mapToDouble(Vec::length).max().orElse(0);
+    return straight.stream().filter(side -> side.length() >= longest - 4 * CutShape.TOLERANCE).toList();
   }
 
   private static Vec direction(Segment side) {

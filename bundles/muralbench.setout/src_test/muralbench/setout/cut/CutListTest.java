@@ -2,6 +2,7 @@
 package muralbench.setout.cut;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +11,8 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import muralbench.setout.PieceKind;
+import muralbench.setout.cut.CutGroup.Lot;
+import muralbench.setout.cut.CutGroup.Placing;
 import muralbench.setout.geometry.Arc;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Cubic;
@@ -46,8 +49,9 @@ class CutListTest {
     }
     List<CutGroup> groups = cuts.groups();
     assertEquals(1, groups.size());
-    assertEquals(List.of("P-1", "P-2", "P-3", "P-4"), groups.get(0).keys());
-    assertSame(Contour.rectangle(0, 0, 150, 60), groups.get(0).outline());
+    assertEquals(List.of(new Placing("P-1", 0), new Placing("P-2", 270), new Placing("P-3", 180), new Placing("P-4", 90)),
+        groups.get(0).placings());
+    assertSame(strip, groups.get(0).outline());
   }
 
   /** On an oblong face a strip along the long edge and one along the short edge stay two, whatever their sizes. */
@@ -103,9 +107,8 @@ class CutListTest {
     Contour piece = Cuts.polygon(0, 0, 200, 0, 200, 40, 0, 80);
     List<CutGroup> groups = new Cuts(200, 100).add(standing, piece.moved(Motion.turn(90, Vec.ZERO)), Motion.NONE)
         .add(lying, piece, Motion.NONE).groups();
-    assertEquals(List.of("P-1", "P-2"), groups.get(0).keys());
-    assertSame(lying, groups.get(0).face());
-    assertSame(piece, groups.get(0).outline());
+    assertEquals(List.of(new Placing("P-1", 0), new Placing("P-2", 90)), groups.get(0).placings());
+    assertSame(Contour.rectangle(0, 0, 100, 200), groups.get(0).face());
   }
 
   @Test
@@ -158,7 +161,8 @@ class CutListTest {
     List<CutGroup> groups = new Cuts(100, 100).add(face, Cuts.turned(parted, face, 17.3), Motion.NONE)
         .add(face, Cuts.turned(cap, face, 211), Motion.turn(5, Vec.ZERO)).add(face, cap, Motion.NONE).groups();
     assertEquals(List.of("P-1", "P-2", "P-3"), groups.get(0).keys());
-    assertEquals(70, groups.get(0).outline().box().minY(), 1e-6);
+    assertEquals(70, 100 - groups.get(0).outline().box().width(), 1e-6);
+    assertEquals(List.of(342.7, 144.0, 0.0), groups.get(0).placings().stream().map(Placing::turn).toList());
   }
 
   /** Notched from below or from the right to the same point: the same corners, the same area, but mirror images. */
@@ -189,14 +193,46 @@ class CutListTest {
     assertEquals(2, new Cuts(200, 100).add(OBLONG, piece, Motion.NONE).add(lower, piece, Motion.NONE).groups().size());
   }
 
+  @ParameterizedTest
+  @CsvSource({"0, 0", "90, 0", "180, 0", "270, 0", "30, 330", "-30, 30", "45, 45", "135, 45", "100, 350"})
+  void drawsTheFirstPieceAsItHangsWithItsFaceLevel(double hangs, double turned) {
+    CutGroup group = new Cuts(150, 150).add(SQUARE, ODD, Motion.turn(hangs, new Vec(700, 1200))).groups().get(0);
+    assertEquals(List.of(new Placing("P-1", turned)), group.placings());
+    assertSame(Cuts.turned(ODD, SQUARE, hangs + turned), group.outline());
+    assertSame(SQUARE, group.face());
+    assertTrue(group.outline().signedArea() > 0);
+  }
+
+  /** A hole in the middle does not care how the tile lies, one on the axis only about halves. */
+  @ParameterizedTest
+  @CsvSource({"75, 0, 0, 0", "40, 90, 180, 270"})
+  void turnsATileAsLittleAsWillDo(double across, double left, double half, double right) {
+    Contour hole = Contour.circle(new Vec(across, 75), 12).reversed();
+    Cuts cuts = new Cuts(150, 150).add(SQUARE, SQUARE, Motion.NONE, hole);
+    for (double hangs : List.of(270.0, 180.0, 90.0)) {
+      cuts.add(SQUARE, SQUARE, Motion.turn(hangs, Vec.ZERO), hole);
+    }
+    assertEquals(List.of(0.0, left, half, right),
+        cuts.groups().get(0).placings().stream().map(Placing::turn).toList());
+  }
+
   @Test
-  void drawsAShapeOneWayWhicheverPieceComesFirst() {
-    for (int quarter = 0; quarter < 4; quarter++) {
-      CutGroup group = new Cuts(150, 150).add(SQUARE, Cuts.turned(ODD, SQUARE, 90 * quarter),
-          Motion.turn(12.5 * quarter, new Vec(700, 1200))).groups().get(0);
-      assertSame(ODD, group.outline());
-      assertSame(SQUARE, group.face());
-      assertTrue(group.outline().signedArea() > 0);
+  void gathersPiecesInLotsOfOneTurn() {
+    Cuts cuts = new Cuts(150, 150);
+    for (double hangs : List.of(180.0, 0.0, 180.0, 90.0)) {
+      cuts.add(SQUARE, ODD, Motion.turn(hangs, Vec.ZERO));
+    }
+    assertEquals(List.of(new Lot(0, List.of("P-1", "P-3")), new Lot(180, List.of("P-2")), new Lot(90, List.of("P-4"))),
+        cuts.groups().get(0).lots());
+  }
+
+  @Test
+  void knowsFacesThatCannotBeLaidWrongly() {
+    Contour kite = Cuts.polygon(100, 0, 200, 120, 100, 160, 0, 120);
+    Contour middle = Cuts.polygon(90, 60, 110, 60, 100, 80);
+    assertTrue(new Cuts(200, 160).add(kite, middle, Motion.NONE).groups().get(0).fitsOneWay());
+    for (Contour face : List.of(SQUARE, OBLONG, Cuts.regular(6, 100), Contour.circle(new Vec(100, 80), 80))) {
+      assertFalse(new Cuts(200, 160).add(face, middle, Motion.NONE).groups().get(0).fitsOneWay());
     }
   }
 

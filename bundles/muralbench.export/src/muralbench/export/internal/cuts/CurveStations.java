@@ -12,7 +12,7 @@ import muralbench.setout.geometry.Vec;
 
 /**
  * Points by which a curved cut is marked out: its ends, and where it meets lines at round distances from an edge of the
- * uncut face; the left edge if the curve is wider than high, else the lower one.
+ * uncut face: the left or right edge if the curve is wider than high, else the lower or upper one.
  */
 final class CurveStations {
   private static final List<Double> INCHES = List.of(0.5, 1.0, 2.0, 4.0, 6.0, 12.0);
@@ -31,11 +31,11 @@ final class CurveStations {
         .orElse(longer / MOST);
   }
 
-  /** The points of a curve from one end to the other, at least these two, rising where the curve does. */
-  static List<Vec> of(Segment curve, double step) {
+  /** The points of a curve from one end to the other, at least these two, away from the edge that is measured from. */
+  static List<Vec> of(Segment curve, double step, Datum datum) {
     Box box = curve.box();
     boolean across = box.width() >= box.height();
-    DoubleUnaryOperator run = across ? t -> curve.at(t).x() : t -> curve.at(t).y();
+    DoubleUnaryOperator run = across ? t -> datum.across(curve.at(t)) : t -> datum.up(curve.at(t));
     List<Vec> points = new ArrayList<>(List.of(curve.start()));
     for (int i = 0; i < SAMPLES; i++) {
       double from = run.applyAsDouble((double) i / SAMPLES) / step;
@@ -49,8 +49,7 @@ final class CurveStations {
       points.remove(points.size() - 1);
     }
     points.add(curve.end());
-    boolean falls = across ? curve.end().x() < curve.start().x() : curve.end().y() < curve.start().y();
-    if (falls) {
+    if (run.applyAsDouble(1) < run.applyAsDouble(0)) {
       Collections.reverse(points);
     }
     return points;

@@ -36,7 +36,7 @@ final class CutCard {
   private final double width;
   private final CutDrawing drawing;
   private final CutCurves curves;
-  private final KeyGrid keys;
+  private final KeyLots keys;
 
   CutCard(CutGroup group, LengthUnit unit, double width, Lettering lettering) throws IOException {
     this.group = group;
@@ -46,12 +46,12 @@ final class CutCard {
     CutGeometry geometry = CutGeometry.of(group);
     drawing = new CutDrawing(group, geometry, unit, room, lettering);
     curves = new CutCurves(group, geometry, unit, room, lettering);
-    keys = new KeyGrid(group.keys(), room, lettering);
+    keys = new KeyLots(group, room, lettering);
   }
 
-  /** Lines of keys in all. */
-  int keyLines() {
-    return keys.lines();
+  /** The keys and how their tiles are laid. */
+  KeyLots keys() {
+    return keys;
   }
 
   /** Height of the first card without its keys, mm. */
@@ -80,7 +80,7 @@ final class CutCard {
     String pieces = group.keys().size() == 1 ? "card.piece" : "card.pieces";
     canvas.text(TEXT.text(pieces, "count", group.keys().size()), NUMBER, right, Align.RIGHT);
     at = words(canvas, at, TEXT.text("kind." + group.kind().word()), TEXT.text("card.tile", "tile", group.tile()));
-    at = words(canvas, at, size("card.piece.size", group.outline().box()), size("card.tile.size", group.face().box()));
+    at = words(canvas, at, size("card.piece.size", group.outline().box()), size(group.fromBlank() ? "card.blank.size" : "card.tile.size", group.face().box()));
     drawing.draw(canvas, at);
     at = down(at, drawing.height());
     curves.draw(canvas, at);

@@ -31,20 +31,21 @@ final class CutCurves {
   private record Row(String head, List<String> cells) {}
 
   private final List<Row> rows = new ArrayList<>();
+  private final Datum datum;
   private final double headWidth;
   private final double cellWidth;
 
   CutCurves(CutGroup group, CutGeometry geometry, LengthUnit unit, double width, Lettering lettering)
       throws IOException {
-    headWidth = Math.max(lettering.width(TEXT.text("across"), TYPE), lettering.width(TEXT.text("up"), TYPE)) + GAP;
+    datum = geometry.datum();
+    headWidth = Math.max(lettering.width(datum.acrossFrom(), TYPE), lettering.width(datum.upFrom(), TYPE)) + GAP;
     double step = CurveStations.step(group.face().box(), unit);
-    List<List<Vec>> stations = geometry.curves().stream().map(curve -> CurveStations.of(curve, step)).toList();
+    List<List<Vec>> stations = geometry.curves().stream().map(curve -> CurveStations.of(curve, step, datum)).toList();
     cellWidth = cellWidth(stations, unit, lettering);
     int columns = Math.max(2, (int) ((width - headWidth) / cellWidth));
     for (Arc hole : geometry.drilled()) {
       rows.add(new Row(TEXT.text("drilled", "diameter", Ordinates.text(2 * hole.rx(), unit),
-          "across", Ordinates.text(hole.centre().x(), unit), "up", Ordinates.text(hole.centre().y(), unit)),
-          List.of()));
+          "centre", place(hole.centre(), unit)), List.of()));
     }
     for (int i = 0; i < stations.size(); i++) {
       rows.add(new Row(heading(i, geometry.curves().get(i), group.face().box(), unit), List.of()));
@@ -58,36 +59,42 @@ final class CutCurves {
     return index < 26 ? last : letter(index / 26 - 1) + last;
   }
 
-  private static double cellWidth(List<List<Vec>> stations, LengthUnit unit, Lettering lettering)
+  private double cellWidth(List<List<Vec>> stations, LengthUnit unit, Lettering lettering)
       throws IOException {
     double widest = 0;
     for (Vec station : stations.stream().flatMap(List::stream).toList()) {
-      widest = Math.max(widest, Math.max(lettering.width(Ordinates.text(station.x(), unit), TYPE),
-          lettering.width(Ordinates.text(station.y(), unit), TYPE)));
+      widest = Math.max(widest, Math.max(lettering.width(Ordinates.text(datum.across(station), unit), TYPE),
+          lettering.width(Ordinates.text(datum.up(station), unit), TYPE)));
     }
     return widest + GAP;
   }
 
-  private static String heading(int index, Segment curve, Box face, LengthUnit unit) {
+  private String heading(int index, Segment curve, Box face, LengthUnit unit) {
     String letter = letter(index);
     if (!(curve instanceof Arc arc) || !arc.circular()) {
       return TEXT.text("curve", "letter", letter);
     }
     String radius = Ordinates.text(arc.rx(), unit);
-    // A compass can be set on or beside the tile; a centre farther off, or left of or below it, is of no use.
+    Vec centre = new Vec(datum.across(arc.centre()), datum.up(arc.centre()));
+    // A compass can be set on or beside the tile; a centre farther off, or on the far side of the edges that are measured from, is of no use.
     Box bench = new Box(0, 0, face.maxX() * 2, face.maxY() * 2);
-    if (!bench.grown(1e-6).holds(Box.of(arc.centre(), arc.centre()))) {
+    if (!bench.grown(1e-6).holds(Box.of(centre, centre))) {
       return TEXT.text("arc", "letter", letter, "radius", radius);
     }
-    return TEXT.text("arc.centred", "letter", letter, "radius", radius, "across",
-        Ordinates.text(arc.centre().x(), unit), "up", Ordinates.text(arc.centre().y(), unit));
+    return TEXT.text("arc.centred", "letter", letter, "radius", radius, "centre",
+        place(arc.centre(), unit));
+  }
+
+  private String place(Vec point, LengthUnit unit) {
+    return TEXT.text("place", "across", Ordinates.text(datum.across(point), unit), "acrossFrom", datum.acrossFrom(),
+        "up", Ordinates.text(datum.up(point), unit), "upFrom", datum.upFrom());
   }
 
   private void stations(List<Vec> stations, int columns, LengthUnit unit) {
     for (int from = 0; from < stations.size(); from += columns) {
       List<Vec> part = stations.subList(from, Math.min(stations.size(), from + columns));
-      rows.add(new Row(TEXT.text("across"), texts(part, Vec::x, unit)));
-      rows.add(new Row(TEXT.text("up"), texts(part, Vec::y, unit)));
+      rows.add(new Row(datum.acrossFrom(), texts(part, datum::across, unit)));
+      rows.add(new Row(datum.upFrom(), texts(part, datum::up, unit)));
     }
   }
 

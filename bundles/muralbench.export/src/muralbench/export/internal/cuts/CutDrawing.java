@@ -4,6 +4,7 @@ package muralbench.export.internal.cuts;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import muralbench.base.Messages;
 import muralbench.base.length.LengthUnit;
 import muralbench.export.internal.cuts.Ordinates.Ordinate;
 import muralbench.export.internal.pdf.Canvas;
@@ -21,21 +22,23 @@ import muralbench.setout.geometry.Segment;
 import muralbench.setout.geometry.Vec;
 
 /**
- * A piece drawn to scale on its uncut face: the face dashed, the waste hatched, every corner measured from the left and
- * the lower edge of the face. Running measures stand below and at the left; where they would overlap they are moved
+ * A piece drawn to scale on its uncut face: the face dashed, the waste hatched, every corner measured from the two
+ * edges of the face that the piece keeps. Running measures stand below and at the left; where they would overlap they are moved
  * apart and lead back to their place.
  */
 final class CutDrawing {
   private static final List<Double> REDUCTIONS = List.of(0.2, 0.5, 1.0, 2.0, 2.5, 3.0, 4.0, 5.0, 10.0, 20.0, 50.0);
   private static final double HIGHEST = 56;
   private static final double LEADER = 5;
-  private static final double RIGHT = 3;
+  private static final double RIGHT = 10;
+  private static final double ARROW = 8;
   private static final double TOP = 2.5;
   private static final double LABEL_STEP = 2.9;
   private static final double CROSS = 1.6;
   private static final double DOT = 0.45;
   private static final Pen EXTENSION = Pen.THIN.grey(0.45);
   private static final Type LETTER = Type.bold(2.2);
+  private static final Messages TEXT = Messages.of(CutDrawing.class);
 
   private final CutGroup group;
   private final CutGeometry geometry;
@@ -51,8 +54,8 @@ final class CutDrawing {
     this.group = group;
     this.geometry = geometry;
     this.unit = unit;
-    across = Ordinates.across(geometry.points(), unit);
-    up = Ordinates.up(geometry.points(), unit);
+    across = Ordinates.across(geometry.points(), geometry.datum(), unit);
+    up = Ordinates.up(geometry.points(), geometry.datum(), unit);
     left = up.widest(lettering) + LEADER + 1;
     below = across.widest(lettering) + LEADER + 1;
     reduction = reduction(width - left - RIGHT);
@@ -91,6 +94,17 @@ final class CutDrawing {
       cross(canvas, placing.of(hole.centre()));
     }
     curves(canvas, placing);
+    if (LotText.ofAll(group).isEmpty()) {
+      up(canvas, placing.of(group.face().box()));
+    }
+  }
+
+  /** Where the top of the tiles of the first lot lies, beside the face. */
+  private void up(Canvas canvas, Box face) throws IOException {
+    Vec middle = new Vec(face.maxX() + RIGHT - ARROW / 2, face.maxY() - ARROW / 2);
+    UpArrow.draw(canvas, middle, group.lots().get(0).turn(), ARROW);
+    Vec foot = middle.minus(new Vec(0, ARROW / 2 + LETTER.height() + 1));
+    canvas.text(TEXT.text("up"), LETTER, foot, Align.CENTRE);
   }
 
   private void across(Canvas canvas, Placing placing) throws IOException {
@@ -135,7 +149,7 @@ final class CutDrawing {
     double step = CurveStations.step(group.face().box(), unit);
     for (int i = 0; i < geometry.curves().size(); i++) {
       Segment curve = geometry.curves().get(i);
-      for (Vec station : CurveStations.of(curve, step)) {
+      for (Vec station : CurveStations.of(curve, step, geometry.datum())) {
         Vec at = placing.of(station);
         canvas.fill(new Box(at.x(), at.y(), at.x(), at.y()).grown(DOT), 0);
       }

@@ -15,11 +15,12 @@ import muralbench.setout.geometry.Vec;
  * What has to be measured to mark out a cut: corners, drilled holes and curves. All from the lower left corner of the
  * uncut face, mm.
  *
+ * @param datum the corner of the face that measures run from
  * @param points corners of the piece and of its holes, middles of drilled holes, and the extremes of curves
  * @param drilled circular holes
  * @param curves curved edges, without the drilled holes
  */
-record CutGeometry(List<Vec> points, List<Arc> drilled, List<Segment> curves) {
+record CutGeometry(Datum datum, List<Vec> points, List<Arc> drilled, List<Segment> curves) {
   private static final double SAME = 1e-6;
 
   /** The measures of a shape. */
@@ -37,7 +38,7 @@ record CutGeometry(List<Vec> points, List<Arc> drilled, List<Segment> curves) {
         edge(hole, points, curves);
       }
     }
-    return new CutGeometry(points, drilled, curves);
+    return new CutGeometry(Datum.of(group), points, drilled, curves);
   }
 
   private static void edge(Contour edge, List<Vec> points, List<Segment> curves) {

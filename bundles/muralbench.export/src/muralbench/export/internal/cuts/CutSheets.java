@@ -75,11 +75,11 @@ final class CutSheets {
   }
 
   private void place(CutCard card) {
-    if (used > 0 && used + card.height() + KeyGrid.LINE > body.height()) {
+    if (used > 0 && used + card.height() + KeyLots.FEWEST * KeyLots.LINE > body.height()) {
       nextColumn();
     }
     int from = part(card, card.height(), 0);
-    while (from < card.keyLines()) {
+    while (from < card.keys().lines()) {
       nextColumn();
       from = part(card, CutCard.furtherHeight(), from);
     }
@@ -87,9 +87,9 @@ final class CutSheets {
 
   /** Places as many lines of keys as there is room for; answers the first that is left. */
   private int part(CutCard card, double height, int from) {
-    int room = Math.max(1, (int) ((body.height() - used - height) / KeyGrid.LINE));
-    int to = Math.min(card.keyLines(), from + room);
-    double whole = height + (to - from) * KeyGrid.LINE;
+    double free = body.height() - used - height - card.keys().height(from, from);
+    int to = card.keys().part(from, Math.max(KeyLots.FEWEST, (int) (free / KeyLots.LINE)));
+    double whole = height + card.keys().height(from, to);
     double left = body.minX() + column * width();
     double top = body.maxY() - used;
     placed.add(new Placed(sheet, card, new Box(left, top - whole, left + width(), top), from, to));

@@ -103,7 +103,7 @@ final class CutWorkbook {
       sheet.value(row, column, number);
     } else if (!value.toString().isEmpty()) {
       sheet.value(row, column, fit(value.toString()));
-      if (name.equals("keys")) {
+      if (name.startsWith("keys")) {
         sheet.style(row, column).wrapText(true).verticalAlignment("top").set();
       }
     }

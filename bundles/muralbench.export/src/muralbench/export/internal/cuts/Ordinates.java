@@ -13,8 +13,8 @@ import muralbench.export.internal.pdf.Type;
 import muralbench.setout.geometry.Vec;
 
 /**
- * Distances from one edge of the uncut face, each once, ascending from 0. They all start from that edge, so that
- * roundings do not add up.
+ * Distances from one edge of the uncut face, each once, in the order of their places from the left or from below. They
+ * all start from that edge, so that roundings do not add up.
  */
 final class Ordinates {
   /** Letters of all measures on a cut. */
@@ -23,33 +23,34 @@ final class Ordinates {
   /**
    * One distance.
    *
-   * @param at the exact distance, mm
+   * @param at its place along the axis, mm
    * @param from the nearest point, along the other axis, that is measured by it, mm; its line is drawn from there
-   * @param text rounded, without the unit
+   * @param text the distance rounded, without the unit
    */
   record Ordinate(double at, double from, String text) {}
 
   private final List<Ordinate> all = new ArrayList<>();
 
-  private Ordinates(List<Vec> points, ToDoubleFunction<Vec> at, ToDoubleFunction<Vec> other, LengthUnit unit) {
+  private Ordinates(List<Vec> points, double zero, ToDoubleFunction<Vec> distance, ToDoubleFunction<Vec> at,
+      ToDoubleFunction<Vec> other, LengthUnit unit) {
     TreeMap<Double, Ordinate> found = new TreeMap<>();
-    found.put(0.0, new Ordinate(0, 0, "0"));
+    found.put(0.0, new Ordinate(zero, 0, "0"));
     for (Vec point : points) {
-      double rounded = LengthText.rounded(at.applyAsDouble(point), unit) + 0.0;
+      double rounded = LengthText.rounded(distance.applyAsDouble(point), unit) + 0.0;
       Ordinate next = new Ordinate(at.applyAsDouble(point), other.applyAsDouble(point), text(rounded, unit));
       found.merge(rounded, next, (a, b) -> a.from() <= b.from() ? a : b);
     }
-    all.addAll(found.values());
+    all.addAll(zero == 0 ? found.values() : found.descendingMap().values());
   }
 
-  /** Distances from the left edge. */
-  static Ordinates across(List<Vec> points, LengthUnit unit) {
-    return new Ordinates(points, Vec::x, Vec::y, unit);
+  /** Distances from the left or right edge. */
+  static Ordinates across(List<Vec> points, Datum datum, LengthUnit unit) {
+    return new Ordinates(points, datum.corner().x(), datum::across, Vec::x, Vec::y, unit);
   }
 
-  /** Distances from the lower edge. */
-  static Ordinates up(List<Vec> points, LengthUnit unit) {
-    return new Ordinates(points, Vec::y, Vec::x, unit);
+  /** Distances from the lower or upper edge. */
+  static Ordinates up(List<Vec> points, Datum datum, LengthUnit unit) {
+    return new Ordinates(points, datum.corner().y(), datum::up, Vec::y, Vec::x, unit);
   }
 
   /** A length rounded as the cutter reads it, without its unit. */

@@ -14,6 +14,8 @@ import org.junit.jupiter.api.Test;
 class CurveStationsTest {
   private static final Box TILE = new Box(0, 0, 152.4, 152.4);
 
+  private static final Datum FROM_LOWER_LEFT = new Datum(TILE, false, false);
+
   @Test
   void anInchTileHasALineEveryInch() {
     assertEquals(25.4, CurveStations.step(TILE, LengthUnit.INCH), 1e-12);
@@ -24,7 +26,7 @@ class CurveStationsTest {
   @Test
   void stationsLieOnTheCircleAtWholeInches() {
     Arc arc = Arc.circular(new Vec(70, -100), 200, Math.toRadians(60), Math.toRadians(50));
-    List<Vec> stations = CurveStations.of(arc, 25.4);
+    List<Vec> stations = CurveStations.of(arc, 25.4, FROM_LOWER_LEFT);
     assertEquals(2 + 6, stations.size(), stations.toString());
     for (Vec station : stations.subList(1, stations.size() - 1)) {
       assertEquals(Math.rint(station.x() / 25.4), station.x() / 25.4, 1e-9);
@@ -36,7 +38,7 @@ class CurveStationsTest {
   @Test
   void aSteepCurveIsMeasuredFromTheLowerEdge() {
     Arc arc = Arc.circular(new Vec(-100, 60), 200, Math.toRadians(-15), Math.toRadians(30));
-    List<Vec> stations = CurveStations.of(arc, 25.4);
+    List<Vec> stations = CurveStations.of(arc, 25.4, FROM_LOWER_LEFT);
     for (Vec station : stations.subList(1, stations.size() - 1)) {
       assertEquals(Math.rint(station.y() / 25.4), station.y() / 25.4, 1e-9);
     }
@@ -44,9 +46,19 @@ class CurveStationsTest {
   }
 
   @Test
+  void stationsStandAtWholeInchesFromTheEdgeThatIsMeasuredFrom() {
+    Arc arc = Arc.circular(new Vec(70, -100), 200, Math.toRadians(60), Math.toRadians(50));
+    List<Vec> stations = CurveStations.of(arc, 25.4, new Datum(new Box(0, 0, 150, 150), true, false));
+    for (Vec station : stations.subList(1, stations.size() - 1)) {
+      assertEquals(Math.rint((150 - station.x()) / 25.4), (150 - station.x()) / 25.4, 1e-9);
+    }
+    assertTrue(stations.get(0).x() > stations.get(stations.size() - 1).x());
+  }
+
+  @Test
   void stationsRunFromLeftToRight() {
     Arc arc = Arc.circular(new Vec(70, -100), 200, Math.toRadians(60), Math.toRadians(50));
-    List<Vec> stations = CurveStations.of(arc, 25.4);
+    List<Vec> stations = CurveStations.of(arc, 25.4, FROM_LOWER_LEFT);
     assertTrue(stations.get(0).x() < stations.get(stations.size() - 1).x());
   }
 }

@@ -7,6 +7,10 @@ import java.util.List;
 import muralbench.base.length.LengthUnit;
 import muralbench.export.SampleMural;
 import muralbench.setout.MuralSetOut;
+import muralbench.setout.PanelSetOut;
+import muralbench.setout.Piece;
+import muralbench.setout.cut.CutGroup;
+import muralbench.setout.cut.CutGroup.Placing;
 import muralbench.setout.cut.CutList;
 import org.junit.jupiter.api.Test;
 
@@ -16,16 +20,16 @@ class CutTablesTest {
   @Test
   void thereIsOneRowForEachShape() {
     // Worked by hand from the sample: 100 mm is 3.937 in, nearest sixteenth 3-15/16; 15 240 mm2 are 23.62 sq in. The
-    // longest uncut side is drawn at the bottom.
-    assertEquals(List.of(2, "trimmed", "T6", 3, "6 in", "3-15/16 in", 6.0, 3.9375, "in", 23.62, "sq in",
-        "A-01-04 A-02-04 A-03-04"), tables(mural).cuts().rows().get(1));
+    // piece is drawn as it hangs.
+    assertEquals(List.of(2, "trimmed", "T6", 3, "3-15/16 in", "6 in", 3.9375, 6.0, "in", 23.62, "sq in",
+        "A-01-04 A-02-04 A-03-04", "0: A-01-04 A-02-04 A-03-04"), tables(mural).cuts().rows().get(1));
     assertEquals(4, tables(mural).cuts().rows().size());
   }
 
   @Test
   void millimetresAreRoundedToHalves() {
     List<Object> row = tables(SampleMural.of(LengthUnit.MILLIMETRE, SampleMural.panel("A"))).cuts().rows().get(1);
-    assertEquals(List.of("152.5 mm", "100 mm", 152.5, 100.0, "mm", 15240.0, "mm2"), row.subList(4, 11));
+    assertEquals(List.of("100 mm", "152.5 mm", 100.0, 152.5, "mm", 15240.0, "mm2"), row.subList(4, 11));
   }
 
   @Test
@@ -33,8 +37,8 @@ class CutTablesTest {
     List<List<Object>> rows = tables(mural).pieces().rows();
     assertEquals(12, rows.size());
     assertEquals(List.of("3-15/16 in", "6 in"), rows.get(3).subList(6, 8), "as it stands on the wall");
-    assertEquals(List.of("A-01-01", "A", 1, 1, "whole", "T6", "6 in", "6 in", 6.0, 6.0, "in", ""), rows.get(0));
-    assertEquals(2, rows.get(3).get(11));
+    assertEquals(List.of("A-01-01", "A", 1, 1, "whole", "T6", "6 in", "6 in", 6.0, 6.0, "in", "", ""), rows.get(0));
+    assertEquals(List.of(2, 0.0), rows.get(3).subList(11, 13));
   }
 
   @Test
@@ -42,6 +46,27 @@ class CutTablesTest {
     MuralSetOut two = SampleMural.of(LengthUnit.INCH, SampleMural.panel("A"), SampleMural.panel("B"));
     assertEquals(List.of("", "", 24, 12, 12, 24), tables(two).panels().rows().get(2));
     assertEquals(List.of("T6", 24, 24), tables(two).tiles().rows().get(0));
+  }
+
+  @Test
+  void everyCutPieceNamesTheTurnOfItsTile() {
+    CutGroup drawn = CutList.of(mural).get(1);
+    CutGroup turned = new CutGroup(7, drawn.kind(), drawn.tile(), drawn.area(), drawn.face(), drawn.outline(),
+        List.of(), List.of(new Placing("A-01-04", 0), new Placing("A-02-04", 22.5), new Placing("A-03-04", 0)));
+    CutTables tables = new CutTables(mural, List.of(turned));
+    assertEquals("0: A-01-04 A-03-04; 22.5: A-02-04", tables.cuts().rows().get(0).get(12));
+    assertEquals(List.of(7, 22.5), tables.pieces().rows().get(7).subList(11, 13));
+    assertEquals(List.of("", ""), tables.pieces().rows().get(0).subList(11, 13));
+  }
+
+  @Test
+  void otherPartsOfABondAreCountedForThemselves() {
+    PanelSetOut panel = SampleMural.panel("A");
+    List<Piece> pieces = panel.pieces().stream().map(p -> p.course() > 1 ? p : new Piece(p.key(), p.course(),
+        p.position(), p.kind(), "T6 dot", p.area(), p.outline(), p.holes(), p.cell(), p.placed())).toList();
+    MuralSetOut dotted = SampleMural.of(LengthUnit.INCH, new PanelSetOut(panel.spec(), panel.origin(), panel.area(),
+        panel.tiled(), pieces));
+    assertEquals(List.of(List.of("T6", 8, 8), List.of("T6 dot", 4, 4)), tables(dotted).tiles().rows());
   }
 
   private static CutTables tables(MuralSetOut setOut) {

@@ -113,7 +113,7 @@ class CutWorkbookTest {
       keys.add("A-01-" + i);
     }
     CutGroup many = new CutGroup(1, group.kind(), group.tile(), group.area(), group.face(), group.outline(),
-        group.holes(), keys);
+        group.holes(), keys.stream().map(key -> new CutGroup.Placing(key, 0)).toList());
     String shown = book(mural, List.of(many)).getSheet("Cuts").getRow(1).getCell(11).getStringCellValue();
     assertTrue(shown.length() <= 32_767 && shown.matches("(A-01-\\d{4} )+\u2026 see the sheet of pieces"));
   }
