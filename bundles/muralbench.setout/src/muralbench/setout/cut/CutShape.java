@@ -14,10 +14,10 @@ import muralbench.setout.geometry.Segment;
 import muralbench.setout.geometry.Vec;
 
 /**
- * The shape of a piece on its face as it hangs, ready to be laid on another. The middle of the face lies at (0, 0): a movement that
- * lays a face on a face lays middle on middle, so only a turn is left to be found. The turns to be tried come from the
- * longest straight sides of the face; a face without any, such as a round one, is turned by what is farthest out on the
- * piece.
+ * The shape of a piece on its face as it hangs, ready to be laid on another. The middle of the face lies at (0, 0): a
+ * movement that lays a face on a face lays middle on middle, so only a turn is left to be found. The turns to be tried
+ * come from the longest straight sides of the face; a face without any, such as a round one, is turned by what is
+ * farthest out on the piece.
  */
 final class CutShape {
   /** How far two pieces of one shape may be apart anywhere, mm. */

@@ -118,7 +118,8 @@ class CutListOfWallsTest {
         angle.isEmpty() ? Map.of() : Map.of("angle", angle));
     TileSpec tile = new TileSpec("T", 6 * IN, height * IN, 0, 0, -1);
     Contour outlet = Contour.rectangle(490, 1490, 57, 89);
-    for (Contour outline : List.of(Contour.circle(new Vec(500, 1600), 24 * IN), Contour.rectangle(0, 900, 1000, 1300))) {
+    for (Contour outline : List.of(Contour.circle(new Vec(500, 1600), 24 * IN),
+        Contour.rectangle(0, 900, 1000, 1300))) {
       MuralSetOut wall = setOut(tile, bond, outline, new OpeningSpec("A1", "outlet", outlet));
       List<CutGroup> groups = CutList.of(wall);
       assertListsEveryCutOnce(wall, groups);

@@ -49,7 +49,8 @@ class CutListTest {
     }
     List<CutGroup> groups = cuts.groups();
     assertEquals(1, groups.size());
-    assertEquals(List.of(new Placing("P-1", 0), new Placing("P-2", 270), new Placing("P-3", 180), new Placing("P-4", 90)),
+    assertEquals(List.of(new Placing("P-1", 0), new Placing("P-2", 270), new Placing("P-3", 180),
+        new Placing("P-4", 90)),
         groups.get(0).placings());
     assertSame(strip, groups.get(0).outline());
   }

@@ -80,7 +80,8 @@ final class CutCard {
     String pieces = group.keys().size() == 1 ? "card.piece" : "card.pieces";
     canvas.text(TEXT.text(pieces, "count", group.keys().size()), NUMBER, right, Align.RIGHT);
     at = words(canvas, at, TEXT.text("kind." + group.kind().word()), TEXT.text("card.tile", "tile", group.tile()));
-    at = words(canvas, at, size("card.piece.size", group.outline().box()), size(group.fromBlank() ? "card.blank.size" : "card.tile.size", group.face().box()));
+    String uncut = group.fromBlank() ? "card.blank.size" : "card.tile.size";
+    at = words(canvas, at, size("card.piece.size", group.outline().box()), size(uncut, group.face().box()));
     drawing.draw(canvas, at);
     at = down(at, drawing.height());
     curves.draw(canvas, at);

@@ -76,7 +76,8 @@ final class CutCurves {
     }
     String radius = Ordinates.text(arc.rx(), unit);
     Vec centre = new Vec(datum.across(arc.centre()), datum.up(arc.centre()));
-    // A compass can be set on or beside the tile; a centre farther off, or on the far side of the edges that are measured from, is of no use.
+    // A compass can be set on or beside the tile; a centre farther off, or beyond the edges that are measured from, is
+    // of no use.
     Box bench = new Box(0, 0, face.maxX() * 2, face.maxY() * 2);
     if (!bench.grown(1e-6).holds(Box.of(centre, centre))) {
       return TEXT.text("arc", "letter", letter, "radius", radius);

@@ -23,8 +23,8 @@ import muralbench.setout.geometry.Vec;
 
 /**
  * A piece drawn to scale on its uncut face: the face dashed, the waste hatched, every corner measured from the two
- * edges of the face that the piece keeps. Running measures stand below and at the left; where they would overlap they are moved
- * apart and lead back to their place.
+ * edges of the face of which the piece keeps more. Running measures stand below and at the left; where they would
+ * overlap they are moved apart and lead back to their place.
  */
 final class CutDrawing {
   private static final List<Double> REDUCTIONS = List.of(0.2, 0.5, 1.0, 2.0, 2.5, 3.0, 4.0, 5.0, 10.0, 20.0, 50.0);

@@ -73,8 +73,9 @@ final class CutTables {
       for (Piece piece : panel.pieces()) {
         Measure width = Measure.of(piece.box().width(), unit);
         Measure height = Measure.of(piece.box().height(), unit);
-        List<Object> row = new ArrayList<>(List.of(piece.key(), panel.spec().id(), piece.course(), piece.position(), piece.kind().word(),
-            piece.tile(), width.text(), height.text(), width.value(), height.value(), unit.symbol()));
+        List<Object> row = new ArrayList<>(List.of(piece.key(), panel.spec().id(), piece.course(), piece.position(),
+            piece.kind().word(), piece.tile(), width.text(), height.text(), width.value(), height.value(),
+            unit.symbol()));
         row.addAll(cuts.getOrDefault(piece.key(), List.of("", "")));
         rows.add(row);
       }

@@ -66,8 +66,9 @@ class CutSheetsTest {
 
   @Test
   void aNotchIsMeasuredFromTheFactoryEdges() throws Exception {
-    // The notch of 60 mm by 40 mm is at the lower left, so that the right and the upper edge are kept: it starts 92.4 mm
-    // (3.638 in) from the right and 112.4 mm (4.425 in) from above; the reader parts texts that are printed upwards.
+    // The notch of 60 mm by 40 mm is at the lower left, so that the right and the upper edge are kept: it starts
+    // 92.4 mm (3.638 in) from the right and 112.4 mm (4.425 in) from above; the reader parts texts that
+    // are printed upwards.
     String texts = String.join("", texts(pdf(groups.subList(0, 1), Paper.LETTER)).stream().map(Text::text).toList());
     assertTrue(texts.contains("Notched: a corner points inwards"));
     assertTrue(texts.contains("3-5/8") && texts.contains("4-7/16"), texts);
@@ -126,7 +127,8 @@ class CutSheetsTest {
   void moreKeysThanASheetHoldsGoOn() throws Exception {
     List<String> keys = IntStream.range(1000, 6000).mapToObj(i -> "A-01-" + i).toList();
     CutGroup group = groups.get(1);
-    CutGroup many = with(group, keys.stream().map(key -> new Placing(key, key.compareTo("A-01-3") < 0 ? 0 : 90)).toList());
+    CutGroup many = with(group, keys.stream()
+        .map(key -> new Placing(key, key.compareTo("A-01-3") < 0 ? 0 : 90)).toList());
     List<Text> texts = texts(pdf(List.of(many), Paper.LETTER));
     assertEquals(keys, texts.stream().map(Text::text).filter(text -> text.startsWith("A-01-")).sorted().toList());
     assertTrue(texts.stream().anyMatch(text -> text.text().equals("Cut 1, further keys")));
@@ -194,7 +196,8 @@ class CutSheetsTest {
   @Test
   void aCurvedFaceOfItsOwnIsCutFromABlank() throws Exception {
     Arc rim = Arc.circular(new Vec(75, 15), 75, 0, Math.PI);
-    Contour face = new Contour(List.of(rim, new Line(rim.end(), new Vec(75, 0)), new Line(new Vec(75, 0), rim.start())));
+    Contour face = new Contour(List.of(rim, new Line(rim.end(), new Vec(75, 0)),
+        new Line(new Vec(75, 0), rim.start())));
     CutGroup wedge = new CutGroup(1, PieceKind.CURVED, "T6 ring1", face.area(), face, face, List.of(),
         List.of(new Placing("A-01-04", 0), new Placing("A-02-04", 100)));
     String printed = all(pdf(List.of(wedge), Paper.LETTER));
