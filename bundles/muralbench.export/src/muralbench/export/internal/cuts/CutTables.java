@@ -120,7 +120,9 @@ final class CutTables {
     return new Table(List.of("tile", "pieces", "tiles_to_order"), rows);
   }
 
-  /** One row for each kind of tile, with spares as is common practice; a part of a bond, such as a dot, is a kind too. */
+  /**
+   * One row for each kind of tile, with spares as is common practice; a part of a bond, such as a dot, is a kind too.
+   */
   Table order() {
     List<List<Object>> rows = new ArrayList<>();
     for (OrderLine line : OrderList.of(setOut, Allowances.commonPractice())) {
