@@ -80,6 +80,9 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
       Display display = site.getShell().getDisplay();
       mural = OpenMural.of(muralInput.takeMural(), muralInput.file().orElse(null), RegisteredBonds.current(), worker,
           task -> onDisplay(display, task));
+      if (muralInput.isExample()) {
+        mural.keptElsewhere();
+      }
     } catch (InputException | IOException e) {
       throw new PartInitException(e.getMessage(), e);
     }
@@ -205,7 +208,7 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
     if (type == IContentOutlinePage.class && wall != null) {
       return new MuralOutlinePage(wall.scene(), getEditDomain(), getSelectionSynchronizer(), getActionRegistry());
     }
-    return type == IPropertySheetPage.class ? new MuralPropertiesPage(mural) : super.getAdapter(type);
+    return type == IPropertySheetPage.class ? new MuralPropertiesPage(mural, getActionRegistry()) : super.getAdapter(type);
   }
 
   @Override

@@ -23,18 +23,20 @@ import org.eclipse.ui.IPersistableElement;
 public final class MuralEditorInput extends PlatformObject implements IEditorInput, IPersistableElement {
   private final Path file;
   private final String name;
+  private final boolean example;
   private Mural mural;
 
-  private MuralEditorInput(Path file, String name, Mural mural) {
+  private MuralEditorInput(Path file, String name, Mural mural, boolean example) {
     this.file = file;
     this.name = name;
+    this.example = example;
     this.mural = mural;
   }
 
   /** A file that the editor will read when it opens. */
   public static MuralEditorInput of(Path file) {
     Path absolute = file.toAbsolutePath().normalize();
-    return new MuralEditorInput(absolute, absolute.getFileName().toString(), null);
+    return new MuralEditorInput(absolute, absolute.getFileName().toString(), null, false);
   }
 
   /**
@@ -51,7 +53,17 @@ public final class MuralEditorInput extends PlatformObject implements IEditorInp
 
   /** A new mural without a file; {@code name} is what the editor's tab says. */
   public static MuralEditorInput unsaved(Mural mural, String name) {
-    return new MuralEditorInput(null, name, Objects.requireNonNull(mural, "mural"));
+    return new MuralEditorInput(null, name, Objects.requireNonNull(mural, "mural"), false);
+  }
+
+  /** As {@link #unsaved}, for a mural that comes with the program: while it is untouched nobody is asked to save it. */
+  public static MuralEditorInput example(Mural mural, String name) {
+    return new MuralEditorInput(null, name, Objects.requireNonNull(mural, "mural"), true);
+  }
+
+  /** Whether the mural comes with the program. */
+  boolean isExample() {
+    return example;
   }
 
   /** The file; none for a new mural. */

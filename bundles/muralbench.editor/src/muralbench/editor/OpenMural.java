@@ -46,6 +46,7 @@ public final class OpenMural {
   private final List<Listener> listeners = new CopyOnWriteArrayList<>();
   private final LiveSetOut live;
   private Path file;
+  private boolean keptElsewhere;
 
   private OpenMural(Mural mural, Path file, BondRegistry bonds, Executor worker, Executor owner) {
     this.mural = Objects.requireNonNull(mural, "mural");
@@ -100,7 +101,12 @@ public final class OpenMural {
 
   /** Whether there is something to save. */
   public boolean dirty() {
-    return file == null || commandStack.isDirty();
+    return file == null && !keptElsewhere || commandStack.isDirty();
+  }
+
+  /** Says that the mural, though it has no file, can be had again at any time and needs no saving until it changes. */
+  public void keptElsewhere() {
+    keptElsewhere = true;
   }
 
   /** Whether a set-out is still being computed, so that {@link #setOut()} lacks panels that will come. */

@@ -17,7 +17,12 @@ public final class NewHandler extends AbstractHandler {
     IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindowChecked(event);
     NewMuralWizard wizard = new NewMuralWizard();
     if (new WizardDialog(window.getShell(), wizard).open() == Window.OK) {
-      new MuralOpener(window.getActivePage()).openNew(wizard.made());
+      MuralOpener opener = new MuralOpener(window.getActivePage());
+      if (wizard.isDemo()) {
+        opener.openDemo();
+      } else {
+        opener.openNew(wizard.made());
+      }
     }
     return null;
   }

@@ -31,6 +31,11 @@ public final class NewMuralWizard extends Wizard {
     return made;
   }
 
+  /** Whether the person wants the demonstration mural. */
+  boolean isDemo() {
+    return start.source() == StartPage.Source.DEMO;
+  }
+
   @Override
   public void addPages() {
     addPage(start);

@@ -118,6 +118,7 @@ public final class FindingsView extends ViewPart {
     } else {
       table.refresh();
     }
+    LentActions.lend(active.editor(), getViewSite().getActionBars());
     summary.setText(active.mural().isPresent() ? summary(findings) : TEXTS.text("summary.noMural"));
   }
 

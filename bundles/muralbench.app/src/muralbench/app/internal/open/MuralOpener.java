@@ -52,8 +52,9 @@ public final class MuralOpener {
   /** Opens the demonstration mural as a new one. */
   public void openDemo() {
     try {
-      openNew(BriefReader.demo());
-    } catch (RuntimeException e) {
+      Mural demo = BriefReader.demo();
+      show(MuralEditorInput.example(demo, name(demo)));
+    } catch (PartInitException | RuntimeException e) {
       Problems.show(page.getWorkbenchWindow().getShell(), TEXTS.text("open.demoFailed"), e);
     }
   }

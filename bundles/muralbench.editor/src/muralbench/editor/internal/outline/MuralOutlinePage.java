@@ -73,7 +73,7 @@ public final class MuralOutlinePage extends ContentOutlinePage implements OpenMu
   private Map<String, Image> images() {
     LocalResourceManager resources = new LocalResourceManager(JFaceResources.getResources(), sash);
     Map<String, Image> images = new HashMap<>();
-    for (String name : new String[] {"mural", "panel", "window", "round", "tile"}) {
+    for (String name : new String[] {"mural", "panel", "outlet", "window", "round", "tile"}) {
       images.put(name, resources.create(Icons.small(name)));
     }
     return images;

@@ -4,6 +4,7 @@ package muralbench.editor.internal.outline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import muralbench.base.Messages;
 import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
@@ -27,6 +28,8 @@ final class TreePart extends AbstractTreeEditPart {
   /** What the tree itself stands for; its only child is the mural. */
   static final Object TOP = new Object();
 
+  /** The kinds of opening that are electrical boxes. */
+  private static final Set<String> ELECTRICAL = Set.of("outlet", "switch");
   private static final Messages TEXTS = Messages.of(TreePart.class);
 
   private final OpenMural mural;
@@ -94,9 +97,16 @@ final class TreePart extends AbstractTreeEditPart {
       return images.get("panel");
     }
     if (getModel() instanceof Opening opening) {
-      return images.get(opening.getOutline() instanceof CircleOutline ? "round" : "window");
+      return images.get(picture(opening));
     }
     return images.get(getModel() instanceof TileKind ? "tile" : "mural");
+  }
+
+  private static String picture(Opening opening) {
+    if (opening.getOutline() instanceof CircleOutline) {
+      return "round";
+    }
+    return ELECTRICAL.contains(text(opening.getKind())) ? "outlet" : "window";
   }
 
   @Override

@@ -2,6 +2,9 @@
 package muralbench.editor.internal.properties;
 
 import muralbench.editor.OpenMural;
+import org.eclipse.gef.ui.actions.ActionRegistry;
+import org.eclipse.ui.IActionBars;
+import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.views.properties.IPropertySheetEntry;
 import org.eclipse.ui.views.properties.PropertySheetPage;
 import org.eclipse.ui.views.properties.PropertySheetSorter;
@@ -9,11 +12,13 @@ import org.eclipse.ui.views.properties.PropertySheetSorter;
 /** The Properties view of a mural; follows changes that are made elsewhere, such as undo. */
 public final class MuralPropertiesPage extends PropertySheetPage implements OpenMural.Listener {
   private final OpenMural mural;
+  private final ActionRegistry actions;
   private boolean waiting;
 
-  /** A page for a document. */
-  public MuralPropertiesPage(OpenMural mural) {
+  /** A page for a document whose editor has the given actions. */
+  public MuralPropertiesPage(OpenMural mural, ActionRegistry actions) {
     this.mural = mural;
+    this.actions = actions;
     mural.addListener(this);
     setSorter(new InOrder());
   }
@@ -28,6 +33,15 @@ public final class MuralPropertiesPage extends PropertySheetPage implements Open
     @Override
     public int compareCategories(String left, String right) {
       return 0;
+    }
+  }
+
+  /** Undo and redo stay those of the mural while this page has the focus. */
+  @Override
+  public void setActionBars(IActionBars bars) {
+    super.setActionBars(bars);
+    for (ActionFactory action : new ActionFactory[] {ActionFactory.UNDO, ActionFactory.REDO}) {
+      bars.setGlobalActionHandler(action.getId(), actions.getAction(action.getId()));
     }
   }
 

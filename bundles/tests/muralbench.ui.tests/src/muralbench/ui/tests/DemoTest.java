@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import muralbench.app.internal.findings.FindingsView;
 import muralbench.base.Finding;
+import muralbench.editor.ModelCommand;
 import muralbench.editor.MuralEditor;
 import muralbench.editor.OpenMural;
 import org.eclipse.jface.action.ActionContributionItem;
@@ -38,6 +39,13 @@ class DemoTest extends DesktopTest {
   void everyPanelOfTheDemoIsSetOut() {
     assertEquals(mural.mural().getPanels().size(), mural.setOut().panels().size());
     assertTrue(mural.setOut().pieces() > 0);
+  }
+
+  @Test
+  void anUntouchedDemoNeedsNoSaving() {
+    assertFalse(page().getActiveEditor().isDirty());
+    mural.execute(ModelCommand.of("Title", mural.mural(), () -> mural.mural().setTitle("Ebb")));
+    assertTrue(page().getActiveEditor().isDirty());
   }
 
   @Test

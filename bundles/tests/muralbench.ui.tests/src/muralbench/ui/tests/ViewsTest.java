@@ -7,8 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.Arrays;
+import muralbench.app.internal.findings.FindingsView;
 import muralbench.model.Opening;
 import org.eclipse.gef.EditPart;
+import org.eclipse.jface.bindings.Binding;
+import org.eclipse.jface.bindings.keys.KeySequence;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
@@ -19,6 +22,9 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.IWorkbenchCommandConstants;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.keys.IBindingService;
 import org.eclipse.ui.part.PageBookView;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -150,5 +156,40 @@ class ViewsTest extends DesktopTest {
     Tree tree = tree(IPageLayout.ID_PROP_SHEET);
     type(tree, "Above floor", "4 ft 2 in");
     assertEquals(1270, ((muralbench.model.RectangleOutline) opening.getOutline()).getY());
+  }
+
+  @Test
+  void undoAndRedoWorkWhileThePropertiesHaveTheFocus() throws Exception {
+    page().activate(wall.editor());
+    wall.viewer().select(wall.part(wall.panel(0)));
+    Tree tree = tree(IPageLayout.ID_PROP_SHEET);
+    type(tree, "Joint", "1/4");
+    Gestures.run(IWorkbenchCommandConstants.EDIT_UNDO);
+    assertEquals(3.175, wall.panel(0).getJoint());
+    Gestures.run(IWorkbenchCommandConstants.EDIT_REDO);
+    assertEquals(6.35, wall.panel(0).getJoint());
+  }
+
+  @Test
+  void undoWorksWhileAnotherViewHasTheFocus() throws Exception {
+    undoFrom(IPageLayout.ID_OUTLINE);
+    undoFrom(FindingsView.ID);
+  }
+
+  private void undoFrom(String view) throws Exception {
+    page().activate(wall.editor());
+    wall.viewer().select(wall.part(wall.opening(0)));
+    wall.key(SWT.DEL, SWT.DEL, 0);
+    page().showView(view);
+    settle();
+    Gestures.run(IWorkbenchCommandConstants.EDIT_UNDO);
+    assertEquals(1, wall.panel(0).getOpenings().size());
+  }
+
+  @Test
+  void controlYRedoes() throws Exception {
+    IBindingService keys = PlatformUI.getWorkbench().getService(IBindingService.class);
+    Binding bound = keys.getPerfectMatch(KeySequence.getInstance("M1+Y"));
+    assertEquals(IWorkbenchCommandConstants.EDIT_REDO, bound.getParameterizedCommand().getId());
   }
 }
