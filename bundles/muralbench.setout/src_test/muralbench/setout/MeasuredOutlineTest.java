@@ -110,6 +110,29 @@ class MeasuredOutlineTest {
     assertCorners(rising, measured(rising));
   }
 
+  /** Corners, in, of a Gauss-Newton solution of the same six lengths in numpy, turned by the rise. */
+  @Test
+  void agreesWithAnotherLeastSquaresSolution() throws InputException {
+    MeasuredOutline wall = measured(LEANING);
+    double in = 25.4;
+    wall.setX(0);
+    wall.setY(0);
+    wall.setBottom(96 * in);
+    wall.setRight(72.125 * in);
+    wall.setTop(96.1875 * in);
+    wall.setLeft(72 * in);
+    wall.setRising(120.25 * in);
+    wall.setFalling(120 * in);
+    wall.setRise(0.125 * in);
+    double[][] corners = {{0, 0}, {96.005, 0.125}, {96.1142, 72.2537}, {-0.078, 72.0037}};
+    Contour contour = MuralReader.outline(wall, "A");
+    for (int i = 0; i < 4; i++) {
+      Vec corner = contour.segments().get(i).start();
+      assertEquals(corners[i][0], corner.x() / in, 1e-4);
+      assertEquals(corners[i][1], corner.y() / in, 1e-4);
+    }
+  }
+
   @Test
   void stationsOnALevelLineGiveTheEdges() throws InputException {
     assertCorners(List.of(new Vec(100, 900), new Vec(1300, 896), new Vec(2500, 890), new Vec(2500, 2700),

@@ -41,7 +41,9 @@ record Shapes(double scale, DxfProblem problem) {
     }
     Spot from = spot(line.number(10, problem), line.number(20, problem), line);
     Spot to = spot(line.number(11, problem), line.number(21, problem), line);
-    return from.equals(to) ? Optional.empty() : Optional.of(new Strand(List.of(new Edge(from, to, 0)), false));
+    // Its own ends would meet.
+    boolean dust = from.distance(to) <= Chains.TOLERANCE;
+    return dust ? Optional.empty() : Optional.of(new Strand(List.of(new Edge(from, to, 0)), false));
   }
 
   private Strand circle(Entity circle) throws InputException {

@@ -42,7 +42,7 @@ class DxfOutlineTest {
   @Test
   void endsWithinAHundredthOfAMillimetreMeet() throws Exception {
     assertEquals("M 0 0 L 100 0.009 L 50 50 Z", path(Dxf.units(4, Dxf.line(0, 0, 100, 0),
-        Dxf.line(100, 0.009, 50, 50), Dxf.line(50, 50, 0, 0.005)), null));
+        Dxf.line(100, 0.009, 50, 50), Dxf.line(50, 50, 50, 50.005), Dxf.line(50, 50, 0, 0.005)), null));
   }
 
   @ParameterizedTest
