@@ -7,7 +7,6 @@ import muralbench.base.InputException;
 import muralbench.base.length.LengthUnit;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.bond.BondRegistry;
-import muralbench.setout.bond.Pattern;
 import muralbench.setout.bond.Pattern.Axis;
 import muralbench.setout.bond.Pattern.Run;
 import muralbench.setout.geometry.Box;

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import muralbench.base.CancelledException;
 import muralbench.base.InputException;
 import muralbench.base.Progress;
