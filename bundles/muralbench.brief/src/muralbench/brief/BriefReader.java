@@ -5,12 +5,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import muralbench.base.InputException;
+import muralbench.brief.internal.BriefBytes;
 import muralbench.brief.internal.BriefFolder;
 import muralbench.brief.internal.BriefJson;
 import muralbench.brief.internal.BriefMural;
@@ -46,10 +46,14 @@ public final class BriefReader {
     if (bytes.length > BriefJson.LARGEST) {
       throw BriefProblem.at(file.toString(), "huge", "limit", BriefJson.LARGEST >> 20);
     }
+    BriefBytes content = new BriefBytes(bytes);
+    if (content.isBlank()) {
+      throw BriefProblem.at(file.toString(), "emptyFile");
+    }
     try {
-      return read(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString(), BriefFolder.of(file));
+      return read(content.text(), BriefFolder.of(file));
     } catch (CharacterCodingException e) {
-      throw BriefProblem.at(file.toString(), "notUtf8");
+      throw BriefProblem.at(file.toString(), content.startsLikeJson() ? "notUtf8" : "notText");
     }
   }
 

@@ -34,6 +34,11 @@ class BadBriefTest {
     "\"exposure\"|\"weather\"|/site/weather|\"weather\" is not known. Known here are exposure;",
     "\"title\": \"Harbour wall\",|  |/title|\"title\" is missing. Add it, for example as \"title\": \"Harbour wall\"",
     "\"joint\": \"1/8\",|  |/panels/0/joint|\"joint\" is missing. Add it, for example as \"joint\": \"1/8\"",
+    // misspelt fields
+    "\"joint\"|\"joints\"|/panels/0/joints|\"joint\" is missing, and \"joints\" is not known. Did you mean \"joint\"?",
+    "\"title\": \"Harbour|\"titel\": \"Harbour|/titel|\"title\" is missing, and \"titel\" is not known",
+    "\"revision\"|\"Revison\"|/Revison|\"Revison\" is not known. Did you mean \"revision\"? Known here are format,",
+    "\"rotation\"|\"rotate\"|/panels/0/bond/rotate|Did you mean \"rotation\"?",
     // wrong types and words
     "\"Harbour wall\"|7|/title|a number instead of a text",
     "\"Harbour wall\"|null|/title|null instead of a text",
@@ -42,7 +47,9 @@ class BadBriefTest {
     "\"Harbour wall\"|\"\\ud83c\"|/title|Write it as one line",
     "\"units\": \"in\"|\"units\": \"cm\"|/units|\"cm\" is not known. Use one of \"in\", \"mm\"",
     "exterior-frost|polar|/site/exposure|\"polar\" is not known",
-    "\"version\": 1|\"version\": 2|/version|2 is not known. Use 1.",
+    "\"version\": 1|\"version\": 2|/version|version 2, written for a newer Muralbench; this one reads version 1. "
+        + "Open it with a newer Muralbench, or use \"version\": 1",
+    "\"version\": 1|\"version\": 0|/version|0 is not known. Use 1.",
     "muralbench-brief|brief|/format|Use \"muralbench-brief\"",
     "\"joint\": \"1/8\"|\"joint\": true|/panels/0/joint|true or false instead of a number or a text",
     "[12, 36.5]|\"left\"|/panels/0/origin|Use \"balanced\", or [x, y]",
@@ -58,31 +65,35 @@ class BadBriefTest {
     "\"offset\": 0.25|\"offset\": \"half\"|/panels/0/bond/offset|a fraction such as \"1/3\"",
     "\"offset\": 0.25|\"offset\": \"1/0\"|/panels/0/bond/offset|a fraction such as \"1/3\"",
     "\"offset\": 0.25|\"offset\": \"3/2\"|/panels/0/bond/offset|more than a whole module",
-    "\"offset\": 0.25|\"offset\": 2|/panels/0/bond/offset|2 is more than 1",
-    "\"rotation\": 45|\"rotation\": 400|/panels/0/bond/rotation|400 is more than 360",
+    "\"offset\": 0.25|\"offset\": 2|/panels/0/bond/offset|2 is above 1",
+    "\"rotation\": 45|\"rotation\": 400|/panels/0/bond/rotation|the rotation 400 is above 360",
     "\"kind\": \"outlet\"|\"kind\": \"Outlet A\"|/panels/0/openings/0/kind|one lower-case word",
     "\"id\": \"A\"|\"id\": \"A-1\"|/panels/0/id|letters A to Z, digits and _",
     "\"id\": \"A\"|\"id\": \"A 1\"|/panels/0/id|letters A to Z, digits and _",
     "\"id\": \"A\"|\"id\": \"\"|/panels/0/id|letters A to Z, digits and _",
     "\"id\": \"A1\"|\"id\": \" A1\"|/panels/0/openings/0/id|without blanks at the ends",
     // lengths
-    "\"joint\": \"1/8\"|\"joint\": \"thin\"|/panels/0/joint|\"thin\" is no length",
+    "\"joint\": \"1/8\"|\"joint\": \"thin\"|/panels/0/joint|\"thin\" is no length. Write it like 5 ft 3-1/2 in. "
+        + "A bare number is taken as inches.",
     "\"joint\": \"1/8\"|\"joint\": \"1/8 px\"|/panels/0/joint|\"px\" in \"1/8 px\" is no unit known here",
     "\"joint\": \"1/8\"|\"joint\": \"0,125\"|/panels/0/joint|decimal mark is a point",
     "\"joint\": \"1/8\"|\"joint\": \"NaN\"|/panels/0/joint|beyond any wall",
-    "\"joint\": \"1/8\"|\"joint\": -0.125|/panels/0/joint|-0.125 is less than 0",
-    "\"joint\": \"1/8\"|\"joint\": \"-1/8\"|/panels/0/joint|below 0",
-    "\"width\": 6|\"width\": 0|/tiles/0/width|0 is not more than 0",
-    "\"width\": 6|\"width\": -6|/tiles/0/width|-6 is not more than 0",
-    "\"width\": 6|\"width\": \"-6 in\"|/tiles/0/width|\"-6 in\" is not above 0",
+    "\"joint\": \"1/8\"|\"joint\": -0.125|/panels/0/joint|the joint -0.125 is below 0. Give 0 or more",
+    "\"joint\": \"1/8\"|\"joint\": \"-1/8\"|/panels/0/joint|the joint \"-1/8\" is below 0. Give 0",
+    "\"width\": 6|\"width\": 0|/tiles/0/width|the width 0 is not above 0. Give it as a length above 0",
+    "\"width\": 6|\"width\": -6|/tiles/0/width|the width -6 is not above 0",
+    "\"width\": 6|\"width\": \"-6 in\"|/tiles/0/width|the width \"-6 in\" is not above 0",
     "\"width\": 6|\"width\": 1e300|/tiles/0/width|1E+300 is beyond anything",
     "\"width\": 6|\"width\": 1e999999999|/tiles/0/width|1E+999999999 is beyond anything",
     "\"width\": 6|\"width\": 1e-999999999|/tiles/0/width|1E-999999999 is beyond anything",
     "\"width\": 6|\"width\": 40000|/tiles/0/width|40000 is over 1 km",
     "\"width\": 6|\"width\": \"1001 m\"|/tiles/0/width|\"1001 m\" is over 1 km",
-    "[0, 36, 72, 48]|[0, 36, 0, 48]|/panels/0/outline/rectangle/2|0 is not more than 0",
+    "[0, 36, 72, 48]|[0, 36, 0, 48]|/panels/0/outline/rectangle/2|the width 0 is not above 0",
+    "[0, 36, 72, 48]|[0, 36, 72, -48]|/panels/0/outline/rectangle/3|the height -48 is not above 0",
+    "\"rectangle\": [0, 36, 72, 48]|\"circle\": [0, 36, -1]|/panels/0/outline/circle/2|the radius -1 is not above 0",
+    "\"1/32\"|-1|/tiles/0/facialVariation|the facial variation -1 is below 0",
     "[0, 36, 72, 48]|[0, -40000, 72, 48]|/panels/0/outline/rectangle/1|over 1 km",
-    "\"waterAbsorption\": 0.3|\"waterAbsorption\": 101|/tiles/0/waterAbsorption|101 is more than 100",
+    "\"waterAbsorption\": 0.3|\"waterAbsorption\": 101|/tiles/0/waterAbsorption|the water absorption 101 is above 100",
     // ids, tiles, joints
     "\"tile\": \"T6\"|\"tile\": \"T9\"|/panels/0/tile|there is no tile \"T9\". Use one of T6",
     "\"id\": \"A1\"|\"id\": \"A\"|/panels/0/openings/0/id|\"A\" is used before, by /panels/0/id",
@@ -97,7 +108,7 @@ class BadBriefTest {
     "\"rectangle\": [0, 36, 72, 48]|\"measured\": { \"at\": [0, 0], \"bottom\": 4, \"right\": 3, \"top\": 4, "
         + "\"left\": 3, \"rising\": 5, \"falling\": 5, \"rise\": \"4 in\" }|/panels/0/outline/measured/rise|as long as",
     "\"rectangle\": [0, 36, 72, 48]|\"measured\": { \"at\": [0, 0], \"bottom\": 4, \"right\": 3, \"top\": 4, "
-        + "\"left\": 3, \"rising\": 5, \"falling\": 5, \"accuracy\": 0 }|/panels/0/outline/measured/accuracy|0 is not",
+        + "\"left\": 3, \"rising\": 5, \"falling\": 5, \"accuracy\": 0 }|/panels/0/outline/measured/accuracy|the accuracy 0 is not",
     "\"rectangle\": [0, 36, 72, 48]|\"levelLine\": { \"at\": [0, 0], \"stations\": [[0, 1, 2]] }|"
         + "/panels/0/outline/levelLine/stations|1 entries instead of at least 2",
     "\"rectangle\": [0, 36, 72, 48]|\"levelLine\": { \"at\": [0, 0], \"stations\": [[5, 1, 2], [5, 1, 2]] }|"
@@ -146,13 +157,13 @@ class BadBriefTest {
   @Test
   void firstProblemInReadingOrderIsTold() {
     String brief = Briefs.FULL.replace("\"kind\": \"grid\"", "\"kind\": 1").replace("\"width\": 6", "\"width\": -1");
-    assertRefused(brief, "/tiles/0/width", "not more than 0");
+    assertRefused(brief, "/tiles/0/width", "the width -1 is not above 0");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"", "  \n "})
   void emptyText(String json) {
-    assertRefused(json, "", "stops in the middle");
+    assertRefused(json, "", "the brief is empty. Write at least format");
   }
 
   @Test
@@ -203,6 +214,32 @@ class BadBriefTest {
     Path file = folder.resolve("latin.json");
     Files.write(file, Briefs.SHORT.replace("Harbour", "Höhe").getBytes(StandardCharsets.ISO_8859_1));
     assertFileRefused(file, "not in UTF-8");
+  }
+
+  /** A PDF starts with a line of bytes that are no text, so that programs see it is binary (ISO 32000-2, 7.5.2). */
+  @ParameterizedTest
+  @ValueSource(strings = {"%PDF-1.7\n%\u00e2\u00e3\u00cf\u00d3\n", "\u0089PNG\r\n\u001a\n", "MZ\u0000\u0003"})
+  void fileThatIsNoText(String start, @TempDir Path folder) throws Exception {
+    Path file = Files.write(folder.resolve("wall.pdf"), start.getBytes(StandardCharsets.ISO_8859_1));
+    assertFileRefused(file, "this is not a brief. A brief is plain text in JSON");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", " \n", "\uFEFF"})
+  void emptyFile(String content, @TempDir Path folder) throws Exception {
+    assertFileRefused(Files.writeString(folder.resolve("empty.json"), content), "the file is empty");
+  }
+
+  @Test
+  void whateverTheUnitsAreABareNumberIsExplained() {
+    String metric = Briefs.SHORT.replace("\"title\"", "\"units\": \"mm\", \"title\"").replace("0.125", "\"thin\"");
+    assertRefused(metric, "/panels/0/joint", "A bare number is taken as millimetres.");
+  }
+
+  @Test
+  void theVersionIsToldBeforeWhatItMayHaveChanged() {
+    String newer = Briefs.SHORT.replace("\"version\": 1", "\"version\": 2").replace("\"title\"", "\"name\"");
+    assertRefused(newer, "/version", "written for a newer Muralbench");
   }
 
   @Test

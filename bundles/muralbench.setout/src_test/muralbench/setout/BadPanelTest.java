@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import muralbench.base.InputException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class BadPanelTest {
   @Test
@@ -21,6 +23,26 @@ class BadPanelTest {
   void anOpeningThatReachesOutsideItsPanelIsRefused() {
     assertEquals("O1", refused(Walls.rectangle(0, 0, 40, 30).opening(35, 5, 10, 5)).place());
     assertEquals("O1", refused(Walls.rectangle(0, 0, 40, 30).opening(50, 5, 10, 5)).place());
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
+      35   | 5    | 10 | 5  | 127 mm past the right edge of panel A
+      -1   | 5    | 10 | 5  | 25.5 mm past the left edge of panel A
+      5    | -0.5 | 10 | 5  | 12.5 mm past the bottom edge of panel A
+      35   | 29   | 10 | 5  | 127 mm past the right edge and 101.5 mm past the top edge of panel A
+      35   | 5    | 5.005 | 5 | less than 0.5 mm past the right edge of panel A
+      """)
+  void anOpeningOutsideIsToldByHowMuchAndWhere(double x, double y, double width, double height, String said) {
+    String problem = refused(Walls.rectangle(0, 0, 40, 30).opening(x, y, width, height)).problem();
+    assertEquals("the opening reaches " + said, problem);
+  }
+
+  /** A corner in the box around a circle of radius 20 in but outside it: 25 - 20 = 5 in, by 3-4-5 triangles. */
+  @Test
+  void anOpeningOutsideACurveIsToldThePlaceThatIsFarthestOut() {
+    String problem = refused(Walls.circle(0, 0, 20).opening(10, 10, 5, 10)).problem();
+    assertEquals("the opening reaches up to 127 mm out, near x = 381 mm, y = 508 mm, of panel A", problem);
   }
 
   @Test

@@ -46,7 +46,7 @@ public final class BriefJson {
     try {
       JsonNode root = MAPPER.readTree(json);
       if (root.isMissingNode()) {
-        throw BriefProblem.at("", "truncated", "line", 1);
+        throw BriefProblem.at("", "empty");
       }
       refuseMagnitudes(root, "");
       return root;

@@ -20,6 +20,9 @@ import muralbench.brief.BriefReader;
 
 /** The published schema of the brief: holds a brief against it and reports the first place that does not fit. */
 public final class BriefSchema {
+  /** Where the version stands. */
+  static final String VERSION = "/version";
+
   private final JsonNode schema;
   private final Validator validator;
   private final URI uri;
@@ -61,6 +64,9 @@ public final class BriefSchema {
     }
     Map<String, Integer> order = new HashMap<>();
     number(brief, "", order);
+    // What format and version say comes first: in another one, the rest may be right as it is.
+    order.replace("/format", -2);
+    order.replace(VERSION, -1);
     // What a schema that depends on a field finds is told by itself.
     Error first = errors.stream().filter(error -> !"dependentSchemas".equals(error.getKeyword())).min(Comparator
         .comparing((Error error) -> order.getOrDefault(error.getInstanceLocation(), Integer.MAX_VALUE))

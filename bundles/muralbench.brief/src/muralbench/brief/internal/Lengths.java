@@ -30,8 +30,8 @@ record Lengths(LengthUnit unit) {
   double size(Field field) throws InputException {
     double length = position(field);
     if (!(length > 0)) {
-      throw BriefProblem.at(field.pointer(), "length.positive", "value", field.node(), "example",
-          unit == LengthUnit.INCH ? "\"5 ft 3-1/2 in\"" : "\"1.6 m\"");
+      throw BriefProblem.at(field.pointer(), "length.positive", "name", BriefProblem.nameOf(field.pointer()),
+          "value", field.node(), "example", unit == LengthUnit.INCH ? "\"5 ft 3-1/2 in\"" : "\"1.6 m\"");
     }
     return length;
   }
@@ -40,7 +40,8 @@ record Lengths(LengthUnit unit) {
   double gap(Field field) throws InputException {
     double length = field.isGiven() ? position(field) : 0;
     if (length < 0) {
-      throw BriefProblem.at(field.pointer(), "length.notNegative", "value", field.node());
+      throw BriefProblem.at(field.pointer(), "length.notNegative", "name",
+          BriefProblem.nameOf(field.pointer()), "value", field.node());
     }
     return length;
   }
@@ -53,7 +54,8 @@ record Lengths(LengthUnit unit) {
     try {
       return LengthText.parse(node.textValue(), unit);
     } catch (LengthFormatException e) {
-      throw BriefProblem.at(field.pointer(), "length", "what", e.getMessage(), "unit", unit.symbol());
+      throw BriefProblem.at(field.pointer(), "length", "what", e.getMessage(), "unit",
+          BriefProblem.text("unit." + unit.symbol()));
     }
   }
 }

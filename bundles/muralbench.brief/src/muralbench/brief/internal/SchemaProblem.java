@@ -2,13 +2,12 @@
 package muralbench.brief.internal;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.harrel.jsonschema.Error;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 import muralbench.base.InputException;
 
 /** Puts what the schema finds into words of our own; what is known and what would do is taken from the schema. */
@@ -37,10 +36,13 @@ final class SchemaProblem {
       case "required" -> required(rule);
       case "type" -> at("found", kind(value), "expected", kinds(limit), "example", example(rule));
       case "enum" -> at("value", value, "known", list(limit));
-      case "const" -> at("value", value, "known", limit);
+      case "const" -> isNewer() ? BriefProblem.at(pointer, "version", "value", value, "known", limit)
+          : at("value", value, "known", limit);
       case "pattern" -> pattern(rule);
-      case "additionalProperties" -> at("name", name(pointer), "known", fields(rule.path("properties")));
-      default -> at("value", value, "limit", limit, "count", value.size(), "known", fields(forms()),
+      case "additionalProperties" -> unknown(names(rule.path("properties")));
+      case "minimum", "exclusiveMinimum", "maximum" -> at("name", BriefProblem.nameOf(pointer), "value", value, "limit",
+          limit, "example", example(rule));
+      default -> at("value", value, "limit", limit, "count", value.size(), "known", String.join(", ", forms()),
           "example", example(rule));
     };
   }
@@ -49,15 +51,33 @@ final class SchemaProblem {
     return BriefProblem.at(pointer, keyword, namesAndValues);
   }
 
+  /** A newer program may have given the fields another meaning, so its briefs are not guessed at. */
+  private boolean isNewer() {
+    return pointer.equals(BriefSchema.VERSION) && value.isNumber() && value.decimalValue().compareTo(BigDecimal.ONE) > 0;
+  }
+
   private InputException required(JsonNode rule) {
-    for (JsonNode name : rule.path("required")) {
-      if (!value.has(name.textValue())) {
-        JsonNode field = owner().path("properties").path(name.textValue());
-        return BriefProblem.at(pointer + "/" + name.textValue(), keyword, "name", name.textValue(),
-            "example", example(field));
+    List<String> strange = names(value);
+    strange.removeAll(names(owner().path("properties")));
+    for (JsonNode missing : rule.path("required")) {
+      String name = missing.textValue();
+      if (!value.has(name)) {
+        Optional<String> similar = NearName.of(name, strange);
+        return similar.isPresent()
+            ? BriefProblem.at(new Field(value, pointer).at(similar.get()).pointer(), "misspelt", "name", name, "similar",
+                similar.get())
+            : BriefProblem.at(pointer + "/" + name, keyword, "name", name, "example",
+                example(owner().path("properties").path(name)));
       }
     }
     throw new IllegalStateException("nothing is missing at " + pointer);
+  }
+
+  private InputException unknown(List<String> known) {
+    String name = name(pointer);
+    Optional<String> similar = NearName.of(name, known);
+    return BriefProblem.withRemedy(pointer, keyword, similar.isPresent() ? keyword + ".similar" : keyword, "name", name,
+        "similar", similar.orElse(""), "known", String.join(", ", known));
   }
 
   private InputException pattern(JsonNode rule) {
@@ -75,10 +95,10 @@ final class SchemaProblem {
     return examples.path(0).toString();
   }
 
-  private static String fields(JsonNode properties) {
+  private static List<String> names(JsonNode object) {
     List<String> names = new ArrayList<>();
-    properties.fieldNames().forEachRemaining(names::add);
-    return String.join(", ", names);
+    object.fieldNames().forEachRemaining(names::add);
+    return names;
   }
 
   /** The rule that says which fields there are; for one that depends on a field, the rule it is part of. */
@@ -88,13 +108,9 @@ final class SchemaProblem {
   }
 
   /** The fields of the owner without those that only go with another. */
-  private JsonNode forms() {
-    ObjectNode forms = JsonNodeFactory.instance.objectNode();
-    for (Map.Entry<String, JsonNode> field : owner().path("properties").properties()) {
-      if (!owner().path("dependentSchemas").path(field.getKey()).has("required")) {
-        forms.set(field.getKey(), field.getValue());
-      }
-    }
+  private List<String> forms() {
+    List<String> forms = names(owner().path("properties"));
+    forms.removeIf(field -> owner().path("dependentSchemas").path(field).has("required"));
     return forms;
   }
 

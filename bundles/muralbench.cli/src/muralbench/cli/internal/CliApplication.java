@@ -24,7 +24,7 @@ public final class CliApplication implements IApplication {
     String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
     Contributions contributed = Contributions.of(RegistryFactory.getRegistry());
     new FindingsReport(contributed.problems()).table(System.err);
-    Desk desk = new Desk(contributed.bonds(), contributed.exporters(), LocalDate.now(), System.out, System.err);
+    Desk desk = new Desk(contributed.bonds(), contributed.exporters(), LocalDate.now(), Output.standard(), System.err);
     return new Main(desk, version()).run(Boolean.getBoolean(QUOTED) ? unquoted(arguments) : arguments);
   }
 

@@ -15,4 +15,4 @@ import muralbench.setout.bond.BondRegistry;
  * @param out takes results, and nothing else
  * @param err takes what went wrong
  */
-record Desk(BondRegistry bonds, ExporterRegistry exporters, LocalDate date, PrintStream out, PrintStream err) {}
+record Desk(BondRegistry bonds, ExporterRegistry exporters, LocalDate date, Output out, PrintStream err) {}

@@ -60,7 +60,8 @@ final class Main {
     try {
       int code = command.execute(arguments);
       // A print stream keeps its failures to itself; half a list of pieces must not look like all of them.
-      return desk.out().checkError() ? complaints.outputFailed() : code;
+      // A reader that has seen enough, as in "pieces FILE | head", is no failure.
+      return desk.out().checkError() && !desk.out().readerLeft() ? complaints.outputFailed() : code;
     } catch (Throwable fault) { // also out of memory and endless recursion: say so and give our own exit code
       return complaints.about(fault);
     } finally {

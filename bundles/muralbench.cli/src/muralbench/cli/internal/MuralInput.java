@@ -3,6 +3,7 @@ package muralbench.cli.internal;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -72,10 +73,30 @@ final class MuralInput {
       throw new InputException(file.toString(), TEXTS.text("error.disk.denied"),
           TEXTS.text("error.input.denied.remedy"), denied);
     }
+    if (head.length == 0) {
+      throw new InputException(file.toString(), TEXTS.text("error.input.empty"), TEXTS.text("error.input.remedy"));
+    }
     if (head.length >= 2 && head[0] == 'P' && head[1] == 'K') {
       return true; // every zip starts with the initials of its inventor
     }
-    return firstMark(head) != '{' && file.toString().toLowerCase(Locale.ROOT).endsWith(".mural");
+    if (firstMark(head) == '{') {
+      return false;
+    }
+    boolean named = file.toString().toLowerCase(Locale.ROOT).endsWith(".mural");
+    if (!named && !isText(head)) {
+      throw new InputException(file.toString(), TEXTS.text("error.input.other"), TEXTS.text("error.input.remedy"));
+    }
+    return named;
+  }
+
+  /** Whether this may be the start of a text: no control characters, and not a PDF, which starts like a text. */
+  private static boolean isText(byte[] head) {
+    for (byte mark : head) {
+      if (mark >= 0 && mark < ' ' && !Character.isWhitespace(mark)) {
+        return false;
+      }
+    }
+    return !new String(head, StandardCharsets.ISO_8859_1).startsWith("%PDF-");
   }
 
   /** The first byte that is neither white space nor part of a byte order mark. */

@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -75,20 +76,33 @@ class FaultTest {
 
   @Test
   void halfAListOfPiecesDoesNotLookLikeAll() throws IOException {
+    Result result = piecesToOutputThatFails("No space left on device");
+
+    assertEquals(ExitCode.BAD_INPUT, result.code());
+    assertTrue(result.err().startsWith("muralbench: Standard output"), result.err());
+  }
+
+  /** As in {@code pieces FILE | head}; the system's text for EPIPE. */
+  @Test
+  void aReaderThatHasSeenEnoughIsNoFailure() throws IOException {
+    Result result = piecesToOutputThatFails("Broken pipe");
+
+    assertEquals(ExitCode.DONE, result.code());
+    assertEquals("", result.err());
+  }
+
+  private Result piecesToOutputThatFails(String reason) throws IOException {
     ByteArrayOutputStream err = new ByteArrayOutputStream();
-    OutputStream full = new OutputStream() {
+    OutputStream failing = new OutputStream() {
       @Override
       public void write(int b) throws IOException {
-        throw new IOException("No space left on device");
+        throw new IOException(reason);
       }
     };
     Desk desk = new Desk(BondRegistry.standard(), ExporterRegistry.standard(), LocalDate.of(2030, 5, 6),
-        new PrintStream(full), new PrintStream(err, true));
-
+        new Output(failing, StandardCharsets.UTF_8), new PrintStream(err, true));
     int code = new Main(desk, "1.2.3").run("pieces", new CommandBed(folder).brief().toString());
-
-    assertEquals(ExitCode.BAD_INPUT, code);
-    assertTrue(err.toString().startsWith("muralbench: Standard output"), err.toString());
+    return new Result(code, "", err.toString());
   }
 
   private int endless() {

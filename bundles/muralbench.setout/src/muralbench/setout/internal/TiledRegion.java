@@ -90,9 +90,8 @@ final class TiledRegion {
     for (OpeningSpec opening : panel.openings()) {
       Polygon hole = checked(opening.outline(), opening.id(), units, texts);
       boolean within = inside.containsProperly(hole);
-      if (!within && overlay(hole, outline, OverlayNG.DIFFERENCE).getArea() > SetOut.DUST_AREA) {
-        throw new InputException(opening.id(), texts.text("opening.outside", "panel", panel.id()),
-            texts.text("opening.outside.remedy"));
+      if (!within) {
+        Overhang.refuse(opening, hole, panel, outline, units);
       }
       apart &= within && openings.stream().noneMatch(hole::intersects);
       openings.add(hole);
