@@ -4,6 +4,7 @@ package muralbench.setout;
 import java.util.List;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
+import muralbench.setout.movement.MovementJoint;
 
 /**
  * The set-out of one panel.
@@ -14,11 +15,20 @@ import muralbench.setout.geometry.Vec;
  * @param tiled the edges of the region that is tiled (the outline and the openings after the edge gap): outer edges
  *     counter-clockwise, holes clockwise
  * @param pieces the pieces, course by course from the bottom, each course from the left
+ * @param movement the joints that were opened to be movement joints: vertical ones from the left, then horizontal ones
+ *     from below
  */
-public record PanelSetOut(PanelSpec spec, Vec origin, double area, List<Contour> tiled, List<Piece> pieces) {
+public record PanelSetOut(PanelSpec spec, Vec origin, double area, List<Contour> tiled, List<Piece> pieces,
+    List<MovementJoint> movement) {
   public PanelSetOut {
     tiled = List.copyOf(tiled);
     pieces = List.copyOf(pieces);
+    movement = List.copyOf(movement);
+  }
+
+  /** A set-out without movement joints. */
+  public PanelSetOut(PanelSpec spec, Vec origin, double area, List<Contour> tiled, List<Piece> pieces) {
+    this(spec, origin, area, tiled, pieces, List.of());
   }
 
   /** How many pieces are whole tiles. */

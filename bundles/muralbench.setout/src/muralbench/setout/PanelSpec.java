@@ -4,6 +4,7 @@ package muralbench.setout;
 import java.util.List;
 import java.util.Optional;
 import muralbench.setout.geometry.Contour;
+import muralbench.setout.movement.MovementSpec;
 import muralbench.setout.survey.AdjustedWall;
 
 /**
@@ -22,10 +23,11 @@ import muralbench.setout.survey.AdjustedWall;
  * @param bond the laying pattern
  * @param origin where it starts
  * @param survey the measurements behind the outline, if it was measured on site
+ * @param movement the movement joints it is to have
  */
 public record PanelSpec(String id, String title, String surface, String mounting, TileSpec tile, double joint,
     double edgeGap, Contour outline, List<OpeningSpec> openings, BondSpec bond, OriginSpec origin,
-    Optional<AdjustedWall> survey) {
+    Optional<AdjustedWall> survey, MovementSpec movement) {
   public PanelSpec {
     openings = List.copyOf(openings);
   }
@@ -34,5 +36,19 @@ public record PanelSpec(String id, String title, String surface, String mounting
   public PanelSpec(String id, String title, String surface, String mounting, TileSpec tile, double joint,
       double edgeGap, Contour outline, List<OpeningSpec> openings, BondSpec bond, OriginSpec origin) {
     this(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, Optional.empty());
+  }
+
+  /** A panel without movement joints. */
+  public PanelSpec(String id, String title, String surface, String mounting, TileSpec tile, double joint,
+      double edgeGap, Contour outline, List<OpeningSpec> openings, BondSpec bond, OriginSpec origin,
+      Optional<AdjustedWall> survey) {
+    this(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, survey,
+        new MovementSpec.None());
+  }
+
+  /** This panel with other movement joints. */
+  public PanelSpec withMovement(MovementSpec other) {
+    return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, survey,
+        other);
   }
 }

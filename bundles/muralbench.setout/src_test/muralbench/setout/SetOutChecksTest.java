@@ -270,7 +270,8 @@ class SetOutChecksTest {
 
   /** 24.25 x 32.375 in weigh 22.0 kg with tile of 8 mm, worked by hand; the limit of NIOSH 94-110 is 23 kg. */
   @ParameterizedTest
-  @CsvSource({"removable, 8, 4, 0", "removable, 10, 4, 1", "removable, 8, 5, 1", "fixed, 10, 5, 0", "removable, 0, 1, 1"})
+  @CsvSource({"removable, 8, 4, 0", "removable, 10, 4, 1", "removable, 8, 5, 1", "fixed, 10, 5, 0",
+      "removable, 0, 1, 1"})
   void warnsOfRemovablePanelsTooHeavyForOnePerson(String mounting, double thickness, int courses, int found)
       throws InputException {
     TileSpec tile = new TileSpec("T", 8 * IN, 8 * IN, thickness, 0, -1);

@@ -22,6 +22,7 @@ import muralbench.setout.bond.Pattern;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Motion;
 import muralbench.setout.geometry.Vec;
+import muralbench.setout.movement.MovementJoint;
 
 /** Sets out one panel: checks what was asked for, places the pattern, cuts the cells and names the pieces. */
 public final class PanelEngine {
@@ -58,13 +59,29 @@ public final class PanelEngine {
     Motion turned = Motion.turn(panel.bond().rotation(), Vec.ZERO);
     Vec origin = panel.origin() instanceof OriginSpec.At at ? at.corner()
         : turned.of(search(region, pattern, turned, progress).best());
+    PanelSetOut plain = laid(region, pattern, turned, origin, List.of(), progress);
+    return new MovementLaying(plain, pattern, turned, units, new MovementLaying.Layer() {
+      @Override
+      public Vec best(Pattern widened, List<Vec> starts) {
+        return search(region, widened, turned, progress).bestOf(starts);
+      }
+
+      @Override
+      public PanelSetOut laid(Pattern widened, Vec start, List<MovementJoint> joints) throws InputException {
+        return PanelEngine.this.laid(region, widened, turned, start, joints, progress);
+      }
+    }).laid();
+  }
+
+  private PanelSetOut laid(TiledRegion region, Pattern pattern, Motion turned, Vec origin, List<MovementJoint> joints,
+      Progress progress) throws InputException {
     Motion placed = turned.then(Motion.shift(origin));
     List<CutCell> cut = cells(region, pattern, placed, progress);
     if (cut.isEmpty()) {
       throw new InputException(panel.id(), texts.text("panel.empty"), texts.text("panel.empty.remedy"));
     }
     List<Piece> pieces = new PieceNaming(panel, placed, pattern.concentric()).named(cut);
-    return new PanelSetOut(panel, origin, region.area(), region.edges(), pieces);
+    return new PanelSetOut(panel, origin, region.area(), region.edges(), pieces, joints);
   }
 
   /**

@@ -97,6 +97,11 @@ final class PlacementSearch {
     return ranked;
   }
 
+  /** The best of some starts, by what they leave of the tiles at the edges. */
+  Vec bestOf(List<Vec> some) {
+    return choose(tried(some.stream().map(start -> Starts.untried(start, 0)).toList())).at();
+  }
+
   private double tolerance() {
     return square ? EXACT : TOLERANCE;
   }

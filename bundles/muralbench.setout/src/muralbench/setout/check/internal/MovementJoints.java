@@ -4,29 +4,46 @@ package muralbench.setout.check.internal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import muralbench.base.Finding;
 import muralbench.base.Grade;
+import muralbench.base.length.LengthUnit;
 import muralbench.setout.MuralSetOut;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.movement.MovementAxis;
+import muralbench.setout.movement.MovementJoint;
 import muralbench.setout.movement.MovementLine;
 import muralbench.setout.movement.MovementPlan;
 import muralbench.setout.movement.MovementRule;
 
-/** Says where movement joints are missing: TCNA Handbook EJ171, see {@link MovementRule}. */
+/** Says where movement joints are missing or too narrow: TCNA Handbook EJ171, see {@link MovementRule}. */
 final class MovementJoints implements Rule {
   @Override
   public void look(MuralSetOut mural, Consumer<Finding> found) {
     Report report = new Report("movement.missing", mural.spec().units());
     for (PanelSetOut panel : mural.panels()) {
-      MovementPlan plan = MovementPlan.of(panel, mural.spec().exposure(), MovementRule.PLAIN_SWING, List.of());
-      if (!plan.lines().isEmpty()) {
-        found.accept(missing(panel, plan, report));
+      MovementRule rule = MovementRule.of(mural.spec().exposure(), panel.spec().surface());
+      double bay = MovementPlan.greatestBay(panel, panel.movement().stream().map(MovementJoint::line).toList());
+      if (bay > rule.greatestSpacing() + Report.ROUNDING) {
+        found.accept(missing(panel, MovementPlan.of(panel, mural.spec().exposure(), MovementRule.PLAIN_SWING,
+            List.of()), report));
       }
+      narrow(panel, rule, bay, mural.spec().units()).ifPresent(found);
     }
+  }
+
+  private static Optional<Finding> narrow(PanelSetOut panel, MovementRule rule, double bay, LengthUnit units) {
+    double least = rule.leastWidth(bay, MovementRule.PLAIN_SWING, panel.spec().joint());
+    double width = panel.movement().stream().mapToDouble(MovementJoint::width).min().orElse(least);
+    if (width >= least - Report.ROUNDING) {
+      return Optional.empty();
+    }
+    Report report = new Report("movement.narrow", units);
+    return Optional.of(report.finding(Grade.WARNING, panel.spec().id(), "", Map.of("width", width, "least", least),
+        "width", report.below(width), "least", report.limit(least)));
   }
 
   private static Finding missing(PanelSetOut panel, MovementPlan plan, Report report) {
