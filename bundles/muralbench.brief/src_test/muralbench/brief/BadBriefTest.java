@@ -72,6 +72,8 @@ class BadBriefTest {
     "\"id\": \"A\"|\"id\": \"A 1\"|/panels/0/id|letters A to Z, digits and _",
     "\"id\": \"A\"|\"id\": \"\"|/panels/0/id|letters A to Z, digits and _",
     "\"id\": \"A1\"|\"id\": \" A1\"|/panels/0/openings/0/id|without blanks at the ends",
+    "\"joint\": \"1/8\"|\"joint\": \"1/8\", \"movementJoints\": \"many\"|/panels/0/movementJoints|Use \"by-rule\", or a list",
+    "\"joint\": \"1/8\"|\"joint\": \"1/8\", \"movementJoints\": [{}]|/panels/0/movementJoints/0/axis|\"axis\" is missing",
     // lengths
     "\"joint\": \"1/8\"|\"joint\": \"thin\"|/panels/0/joint|\"thin\" is no length. Write it like 5 ft 3-1/2 in. "
         + "A bare number is taken as inches.",

@@ -14,6 +14,7 @@ import muralbench.model.CircleOutline;
 import muralbench.model.DisplayUnits;
 import muralbench.model.Exposure;
 import muralbench.model.FixedOrigin;
+import muralbench.model.JointAxis;
 import muralbench.model.LevelLineOutline;
 import muralbench.model.LevelStation;
 import muralbench.model.MeasuredOutline;
@@ -116,6 +117,22 @@ class BriefReaderTest {
     assertEquals(0, panel.getBond().getOffset());
     assertEquals(0, panel.getBond().getRotation());
     assertTrue(panel.getOrigin() instanceof BalancedOrigin);
+    assertEquals(List.of(), panel.getMovementJoints());
+    assertEquals(false, panel.isMovementByRule());
+  }
+
+  private static Panel moving(String joints) throws Exception {
+    return BriefReader.readText(Briefs.SHORT.replace("\"joint\":", "\"movementJoints\": " + joints + ", \"joint\":"))
+        .getPanels().get(0);
+  }
+
+  @Test
+  void takesMovementJointsByRuleOrAsTheyAreGiven() throws Exception {
+    assertTrue(moving("\"by-rule\"").isMovementByRule());
+    Panel panel = moving("[{ \"axis\": \"horizontal\", \"at\": 48, \"width\": \"3/8\" }]");
+    assertEquals(JointAxis.HORIZONTAL, panel.getMovementJoints().get(0).getAxis());
+    assertEquals(1219.2, panel.getMovementJoints().get(0).getAt());
+    assertEquals(9.525, panel.getMovementJoints().get(0).getWidth());
   }
 
   /** The forms the contract of the brief lists, worked out by hand from 1 in = 25.4 mm. */

@@ -114,7 +114,8 @@ public final class MuralReader {
     return new PanelSpec(panel.getId(), text(panel.getTitle()), panel.getSurface().getLiteral(),
         panel.getMounting().getLiteral(), tile, joint(ranges, panel, tile), gap,
         new OutlineReader(ranges).contour(panel.getOutline()), openings(panel), bond(ranges, panel.getBond()),
-        origin(ranges, panel.getOrigin()), new SurveyReader(ranges).survey(panel.getOutline()));
+        origin(ranges, panel.getOrigin()), new SurveyReader(ranges).survey(panel.getOutline()),
+        new MovementReader(ranges).movement(panel));
   }
 
   private TileSpec tile(TileKind tile) throws InputException {

@@ -14,6 +14,7 @@ import muralbench.base.length.LengthUnit;
 import muralbench.model.DisplayUnits;
 import muralbench.model.Exposure;
 import muralbench.model.FixedOrigin;
+import muralbench.model.JointAxis;
 import muralbench.model.Mounting;
 import muralbench.model.Mural;
 import muralbench.model.MuralFactory;
@@ -28,6 +29,10 @@ import muralbench.model.Surface;
 import muralbench.model.TileKind;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
+import muralbench.setout.movement.MovementAxis;
+import muralbench.setout.movement.MovementJoint;
+import muralbench.setout.movement.MovementRule;
+import muralbench.setout.movement.MovementSpec;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -265,5 +270,30 @@ class MuralReaderTest {
     Panel panel = mural().getPanels().get(0);
     panel.setId(id);
     assertThrows(InputException.class, () -> MuralReader.panel(panel));
+  }
+
+  @Test
+  void movementJointsAreThoseOfTheModel() throws InputException {
+    Panel panel = mural().getPanels().get(0);
+    assertEquals(new MovementSpec.None(), MuralReader.panel(panel).movement());
+    muralbench.model.MovementJoint joint = MAKE.createMovementJoint();
+    joint.setAxis(JointAxis.HORIZONTAL);
+    joint.setAt(200);
+    joint.setWidth(10);
+    panel.getMovementJoints().add(joint);
+    MovementJoint expected = new MovementJoint(MovementAxis.HORIZONTAL, 200, 10);
+    assertEquals(new MovementSpec.Given(List.of(expected)), MuralReader.panel(panel).movement());
+    joint.setWidth(0);
+    assertThrows(InputException.class, () -> MuralReader.panel(panel));
+  }
+
+  @Test
+  void movementJointsByRuleFollowTheExposureOfTheMural() throws InputException {
+    Mural mural = mural();
+    mural.setSite(MAKE.createSite());
+    mural.getSite().setExposure(Exposure.EXTERIOR);
+    mural.getPanels().get(0).setMovementByRule(true);
+    assertEquals(new MovementSpec.ByRule(MovementRule.of("exterior", "wall"), 100),
+        MuralReader.mural(mural).panels().get(0).movement());
   }
 }

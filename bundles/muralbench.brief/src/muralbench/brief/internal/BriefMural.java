@@ -9,7 +9,9 @@ import muralbench.model.Bond;
 import muralbench.model.DisplayUnits;
 import muralbench.model.Exposure;
 import muralbench.model.FixedOrigin;
+import muralbench.model.JointAxis;
 import muralbench.model.Mounting;
+import muralbench.model.MovementJoint;
 import muralbench.model.Mural;
 import muralbench.model.MuralFactory;
 import muralbench.model.Opening;
@@ -92,7 +94,20 @@ public final class BriefMural {
     }
     panel.setBond(bond(field.at("bond")));
     panel.setOrigin(origin(field.at("origin")));
+    Field movement = field.at("movementJoints");
+    panel.setMovementByRule(movement.node().isTextual());
+    for (Field joint : movement.items()) {
+      panel.getMovementJoints().add(movementJoint(joint));
+    }
     return panel;
+  }
+
+  private MovementJoint movementJoint(Field field) throws InputException {
+    MovementJoint joint = MAKE.createMovementJoint();
+    joint.setAxis(JointAxis.get(field.at("axis").text(null)));
+    joint.setAt(lengths.position(field.at("at")));
+    joint.setWidth(lengths.size(field.at("width")));
+    return joint;
   }
 
   private TileKind tileOf(Field field) throws InputException {

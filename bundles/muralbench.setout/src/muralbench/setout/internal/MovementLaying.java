@@ -26,8 +26,8 @@ import muralbench.setout.movement.MovementPlan;
 import muralbench.setout.movement.MovementSpec;
 
 /**
- * Opens joints of a panel that was set out without movement joints to the width of movement joints, and sets it out again.
- * A given start stays; a balanced one is found anew among those that lie even in the panel with the joints opened.
+ * Opens joints of a panel that was set out without movement joints to the width of movement joints, and sets it out
+ * again. A given start stays; a balanced one is found anew among those that lie even in the panel with the joints opened.
  */
 final class MovementLaying {
   private static final double ROUNDING = 1e-6;
@@ -172,7 +172,7 @@ final class MovementLaying {
     return starts;
   }
 
-  /** Points of an axis that may be laid on the middle of the panel, those that leave no gap at its ends if there are any. */
+  /** Points of an axis that may be laid on the middle of the panel; if any leave no gap at its ends, only those. */
   private List<Double> even(OpenedAxis axis, List<Run> runs, double middle, double length) {
     double off = (axis.after() - axis.before()) / 2;
     if (runs.size() != 1 || axis.joints().isEmpty()) {

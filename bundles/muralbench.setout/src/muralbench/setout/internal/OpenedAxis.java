@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * One axis of a pattern with some of its straight joints opened wider. What lies beyond an opened joint, seen from 0, moves
- * away from 0, so that the face the pattern starts from stays where it is.
+ * One axis of a pattern with some of its straight joints opened wider. What lies beyond an opened joint, seen from 0,
+ * moves away from 0, so that the face the pattern starts from stays where it is.
  */
 final class OpenedAxis {
   /** A joint and what it is opened by, mm; {@code at} is its middle before anything was opened. */

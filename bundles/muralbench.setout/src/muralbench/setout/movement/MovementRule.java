@@ -3,7 +3,7 @@ package muralbench.setout.movement;
 
 /**
  * How far apart movement joints may be and how wide they have to be: TCNA Handbook EJ171 as published. Where the text
- * is silent the wider joint is taken: over 8 ft the width for 12 ft, and a whole step for every started 15 °F.
+ * is silent the wider joint is taken: over 8 ft the width for 12 ft, a whole step for every started 15 °F.
  *
  * <p>EJ171 gives 8 to 12 ft outdoors and where it is wet or sunny, 20 to 25 ft elsewhere indoors; outdoors 3/8 in at
  * 8 ft and 1/2 in at 12 ft, and 1/16 in more for each 15 °F by which the surface of the tile swings over 100 °F between

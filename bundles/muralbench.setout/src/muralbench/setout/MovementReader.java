@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.setout;
+
+import java.util.ArrayList;
+import java.util.List;
+import muralbench.base.InputException;
+import muralbench.model.Exposure;
+import muralbench.model.JointAxis;
+import muralbench.model.Mural;
+import muralbench.model.Panel;
+import muralbench.setout.movement.MovementAxis;
+import muralbench.setout.movement.MovementJoint;
+import muralbench.setout.movement.MovementRule;
+import muralbench.setout.movement.MovementSpec;
+import org.eclipse.emf.ecore.EObject;
+
+/**
+ * Takes the movement joints of panels from the model.
+ *
+ * @param ranges refuses values that cannot be
+ */
+record MovementReader(Ranges ranges) {
+  MovementSpec movement(Panel panel) throws InputException {
+    if (panel.isMovementByRule()) {
+      MovementRule rule = MovementRule.of(exposure(panel).getLiteral(), panel.getSurface().getLiteral());
+      return new MovementSpec.ByRule(rule, MovementRule.PLAIN_SWING);
+    }
+    List<MovementJoint> joints = new ArrayList<>();
+    for (muralbench.model.MovementJoint joint : panel.getMovementJoints()) {
+      MovementAxis axis = joint.getAxis() == JointAxis.VERTICAL ? MovementAxis.VERTICAL : MovementAxis.HORIZONTAL;
+      joints.add(new MovementJoint(axis, ranges.position("movement.at", joint.getAt()),
+          ranges.positive("movement.width", joint.getWidth())));
+    }
+    return joints.isEmpty() ? new MovementSpec.None() : new MovementSpec.Given(joints);
+  }
+
+  /** What the mural has to stand; a panel that stands alone is indoors and dry. */
+  private static Exposure exposure(Panel panel) {
+    EObject owner = panel.eContainer();
+    return owner instanceof Mural mural && mural.getSite() != null ? mural.getSite().getExposure()
+        : Exposure.INTERIOR_DRY;
+  }
+}
