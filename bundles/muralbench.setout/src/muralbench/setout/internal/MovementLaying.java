@@ -124,8 +124,11 @@ final class MovementLaying {
     OpenedAxis across = axis(joints, level ? MovementAxis.HORIZONTAL : MovementAxis.VERTICAL, placed);
     Pattern widened = new WidenedPattern(pattern, along, across);
     Vec origin = plain.origin();
-    if (panel.origin() instanceof OriginSpec.Balanced) {
-      origin = turned.of(layer.best(widened, starts(along, across)));
+    if (panel.origin() instanceof OriginSpec.Balanced balanced) {
+      // What lies on a focus is moved back onto it.
+      origin = balanced.focus().map(placed.inverse()::of).map(at -> new Vec(along.shift(at.x()), across.shift(at.y())))
+          .map(shift -> plain.origin().minus(turned.of(shift)))
+          .orElseGet(() -> turned.of(layer.best(widened, starts(along, across))));
     }
     Motion moved = turned.then(Motion.shift(origin));
     List<MovementJoint> opened = new ArrayList<>();

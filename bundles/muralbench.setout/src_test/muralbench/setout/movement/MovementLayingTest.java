@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import muralbench.base.InputException;
 import muralbench.base.Progress;
 import muralbench.setout.BondSpec;
@@ -110,6 +111,20 @@ class MovementLayingTest {
     assertTrue(bay <= 12 * FOOT + 1e-6, () -> "bay " + bay / FOOT);
     wall.movement().forEach(joint -> assertEquals(rule.width(bay, swing, IN / 8), joint.width(), 1e-9));
     assertOpen(wall);
+  }
+
+  /** A face centre or a crossing of joints lies on the focus, also beyond an opened joint. */
+  @ParameterizedTest
+  @CsvSource({"20", "90", "200", "300"})
+  void keepsTheFocusOfABalancedWall(double x) throws InputException {
+    Vec focus = new Vec(x * IN, 24 * IN);
+    PanelSetOut wall = wall(30 * FOOT, 4 * FOOT, BondSpec.grid(), new OriginSpec.Balanced(Optional.of(focus)), OUTDOORS);
+    assertEquals(2, wall.movement().size());
+    double off = wall.pieces().stream().map(Piece::face).map(Contour::box)
+        .mapToDouble(face -> Math.min(Math.abs(face.centre().x() - focus.x()),
+            Math.min(Math.abs(face.minX() - IN / 16 - focus.x()), Math.abs(face.maxX() + IN / 16 - focus.x())))).min()
+        .orElseThrow();
+    assertEquals(0, off, 1e-6);
   }
 
   @Test
