@@ -4,11 +4,14 @@ package muralbench.setout;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import muralbench.base.InputException;
 import muralbench.base.length.LengthUnit;
+import muralbench.base.place.PlaceIds;
 import muralbench.model.BalancedOrigin;
 import muralbench.model.Bond;
 import muralbench.model.DisplayUnits;
@@ -83,14 +86,22 @@ public final class MuralReader {
     for (TileKind tile : mural.getTileKinds()) {
       checkId(tile.getId(), "tile", "", tiles);
     }
-    Set<String> panels = new HashSet<>();
-    Set<String> openings = new HashSet<>();
+    Set<String> places = new LinkedHashSet<>();
     for (Panel panel : mural.getPanels()) {
-      checkId(panel.getId(), "panel", "", panels);
+      checkPlace(panel.getId(), "panel", "", places);
       for (Opening opening : panel.getOpenings()) {
-        checkId(opening.getId(), "opening", panel.getId(), openings);
+        checkPlace(opening.getId(), "opening", panel.getId(), places);
       }
     }
+  }
+
+  private void checkPlace(String id, String what, String panel, Set<String> places) throws InputException {
+    checkId(id, what, panel, new HashSet<>());
+    Optional<String> other = PlaceIds.taken(id, places);
+    if (other.isPresent()) {
+      throw new InputException(id, PlaceIds.takenProblem(id, other.get()), PlaceIds.takenRemedy());
+    }
+    places.add(id);
   }
 
   private void checkId(String id, String what, String panel, Set<String> known) throws InputException {
@@ -104,6 +115,9 @@ public final class MuralReader {
 
   private PanelSpec read(Panel panel) throws InputException {
     checkId(panel.getId(), "panel", "", new HashSet<>());
+    if (!PlaceIds.isPanelId(panel.getId())) {
+      throw new InputException(panel.getId(), PlaceIds.panelProblem(panel.getId()), PlaceIds.panelRemedy());
+    }
     Ranges ranges = at(panel.getId());
     TileKind kind = panel.getTileKind();
     if (kind == null || kind.eIsProxy()) {

@@ -236,9 +236,14 @@ class MuralReaderTest {
     return Stream.of(new Broken("", "panel has no id", mural -> mural.getPanels().get(0).setId(null)),
         new Broken("", "tile kind has no id", mural -> mural.getTileKinds().get(0).setId(" ")),
         new Broken("A", "opening of panel A", mural -> mural.getPanels().get(0).getOpenings().get(0).setId("")),
-        new Broken("A", "two panels", mural -> mural.getPanels().add(panel(mural, "A"))),
+        new Broken("A", "used before", mural -> mural.getPanels().add(panel(mural, "A"))),
+        new Broken("a1", "\"A1\" only in capital", mural -> {
+          mural.getPanels().add(panel(mural, "a1"));
+          mural.getPanels().get(1).getOpenings().clear();
+        }),
+        new Broken("Low water", "cannot be that of a panel", mural -> mural.getPanels().get(0).setId("Low water")),
         new Broken("T6", "two tile kinds", mural -> mural.getTileKinds().add(tile("T6"))),
-        new Broken("A1", "two openings", mural -> {
+        new Broken("A1", "used before", mural -> {
           mural.getPanels().add(panel(mural, "B"));
           mural.getPanels().get(1).getOpenings().get(0).setId("A1");
         }));

@@ -2,9 +2,11 @@
 package muralbench.brief.internal;
 
 import java.util.HashMap;
-import java.util.Locale;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import muralbench.base.InputException;
+import muralbench.base.place.PlaceIds;
 
 /**
  * Sees to it that ids are unique: those of the tiles among themselves, those of panels and openings together, since
@@ -12,32 +14,34 @@ import muralbench.base.InputException;
  */
 final class Ids {
   private final Map<String, String> tiles = new HashMap<>();
-  private final Map<String, String> places = new HashMap<>();
-  private final Map<String, String> panels = new HashMap<>();
+  private final Map<String, String> places = new LinkedHashMap<>();
 
   String tile(Field field) throws InputException {
-    return unique(field, tiles);
-  }
-
-  String opening(Field field) throws InputException {
-    return unique(field, places);
-  }
-
-  String panel(Field field) throws InputException {
-    String id = unique(field, places);
-    String other = panels.putIfAbsent(id.toLowerCase(Locale.ROOT), id);
+    String id = field.text("");
+    String other = tiles.putIfAbsent(id, field.pointer());
     if (other != null) {
-      throw BriefProblem.at(field.pointer(), "panelIdCase", "id", id, "other", other);
+      throw BriefProblem.at(field.pointer(), "idTwice", "id", id, "other", other);
     }
     return id;
   }
 
-  private static String unique(Field field, Map<String, String> known) throws InputException {
+  String opening(Field field) throws InputException {
+    return place(field);
+  }
+
+  /** The id of a panel, whose form the schema has seen to. */
+  String panel(Field field) throws InputException {
+    return place(field);
+  }
+
+  private String place(Field field) throws InputException {
     String id = field.text("");
-    String other = known.putIfAbsent(id, field.pointer());
-    if (other != null) {
-      throw BriefProblem.at(field.pointer(), "idTwice", "id", id, "other", other);
+    Optional<String> other = PlaceIds.taken(id, places.keySet());
+    if (other.isPresent()) {
+      throw BriefProblem.at(field.pointer(), "placeTwice", "problem", PlaceIds.takenProblem(id, other.get()), "other",
+          places.get(other.get()), "remedy", PlaceIds.takenRemedy());
     }
+    places.put(id, field.pointer());
     return id;
   }
 }

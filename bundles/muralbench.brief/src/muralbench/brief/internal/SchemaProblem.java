@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import muralbench.base.InputException;
+import muralbench.base.place.PlaceIds;
 
 /** Puts what the schema finds into words of our own; what is known and what would do is taken from the schema. */
 final class SchemaProblem {
@@ -83,7 +84,8 @@ final class SchemaProblem {
   private InputException pattern(JsonNode rule) {
     String shown = value.toString();
     return BriefProblem.withRemedy(pointer, keyword, keyword + "." + name(schemaPointer),
-        "value", shown.length() <= 60 ? shown : shown.substring(0, 60) + "…", "example", example(rule));
+        "value", shown.length() <= 60 ? shown : shown.substring(0, 60) + "…", "example", example(rule),
+        "panelId", PlaceIds.panelRemedy());
   }
 
   /** The first example of a rule, or of the rule it refers to. */

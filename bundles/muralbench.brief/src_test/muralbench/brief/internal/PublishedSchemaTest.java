@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import muralbench.base.place.PlaceIds;
 import muralbench.brief.BriefReader;
 import muralbench.model.Mural;
 import org.junit.jupiter.api.Test;
@@ -100,6 +101,11 @@ class PublishedSchemaTest {
       }
     });
     assertTrue(seen[0] > 40, "examples: " + seen[0]);
+  }
+
+  @Test
+  void thePatternOfPanelIdsIsTheRuleOfTheModel() {
+    assertEquals("^" + PlaceIds.PANEL + "$", schema.at("/$defs/panelId/pattern").textValue());
   }
 
   private static List<String> errors(Validator validator, String pointer, JsonNode value) {

@@ -4,6 +4,7 @@ package muralbench.editor.internal.commands;
 import java.util.HashSet;
 import java.util.Set;
 import muralbench.base.Messages;
+import muralbench.base.place.PlaceIds;
 import muralbench.model.Mural;
 import muralbench.model.Opening;
 import muralbench.model.Panel;
@@ -42,7 +43,7 @@ public final class Names {
     Set<String> taken = ids(mural);
     for (int i = 0;; i++) {
       String id = letters(i);
-      if (!taken.contains(id)) {
+      if (PlaceIds.taken(id, taken).isEmpty()) {
         return id;
       }
     }
@@ -57,7 +58,7 @@ public final class Names {
   public static String freeOpeningId(Mural mural, Panel panel) {
     Set<String> taken = ids(mural);
     for (int number = 1;; number++) {
-      if (!taken.contains(panel.getId() + number)) {
+      if (PlaceIds.taken(panel.getId() + number, taken).isEmpty()) {
         return panel.getId() + number;
       }
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.editor.internal.properties;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -10,6 +11,7 @@ import muralbench.base.Messages;
 import muralbench.base.length.LengthFormatException;
 import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
+import muralbench.base.place.PlaceIds;
 
 /** Lines whose text stands for something else: lengths, numbers, shares and names. */
 final class Entries {
@@ -81,6 +83,28 @@ final class Entries {
     } catch (NumberFormatException e) {
       return Optional.empty();
     }
+  }
+
+  /** The id of a panel or opening; {@code taken} are the ids of all panels and openings. */
+  static Property place(boolean panel, Supplier<String> get, Supplier<Set<String>> taken, Consumer<String> set) {
+    return Property.text("id", "general", get, String::strip,
+        text -> refusePlace(text.strip(), panel, get.get(), taken.get()), text -> set.accept(text.strip()));
+  }
+
+  private static Optional<String> refusePlace(String id, boolean panel, String own, Set<String> taken) {
+    if (id.isEmpty()) {
+      return Optional.of(TEXTS.text("refuse.blank"));
+    }
+    if (panel && !PlaceIds.isPanelId(id)) {
+      return Optional.of(refusal(PlaceIds.panelProblem(id), PlaceIds.panelRemedy()));
+    }
+    List<String> others = taken.stream().filter(other -> !other.equals(own)).toList();
+    return PlaceIds.taken(id, others)
+        .map(other -> refusal(PlaceIds.takenProblem(id, other), PlaceIds.takenRemedy()));
+  }
+
+  private static String refusal(String problem, String remedy) {
+    return TEXTS.text("refuse", "problem", problem, "remedy", remedy);
   }
 
   /** A name that no other thing may have; {@code taken} are the names in use. */

@@ -46,7 +46,7 @@ final class PanelLines {
 
   List<Property> lines() {
     List<Property> lines = new ArrayList<>();
-    lines.add(Entries.id("general", panel::getId, () -> Names.ids(mural.mural()), panel::setId));
+    lines.add(Entries.place(true, panel::getId, () -> Names.ids(mural.mural()), panel::setId));
     lines.add(Entries.words("title", "general", panel::getTitle, panel::setTitle));
     lines.add(Entries.choice("surface", "general", Surface.class, panel::getSurface, panel::setSurface));
     lines.add(Entries.choice("mounting", "general", Mounting.class, panel::getMounting, panel::setMounting));

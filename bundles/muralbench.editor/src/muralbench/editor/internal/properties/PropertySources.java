@@ -57,7 +57,7 @@ public final class PropertySources {
 
   private static List<Property> opening(OpenMural mural, Opening opening) {
     List<Property> lines = new ArrayList<>();
-    lines.add(Entries.id("general", opening::getId, () -> Names.ids(mural.mural()), opening::setId));
+    lines.add(Entries.place(false, opening::getId, () -> Names.ids(mural.mural()), opening::setId));
     lines.add(Entries.words("kind", "general", opening::getKind, opening::setKind));
     lines.addAll(new OutlineLines(opening, mural.units(), opening::setOutline).lines());
     return lines;

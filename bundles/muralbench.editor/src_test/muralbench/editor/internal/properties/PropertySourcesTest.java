@@ -70,7 +70,9 @@ class PropertySourcesTest {
     assertTrue(refusal(panelLines(), "joint", "three").length() > 5);
     assertEquals("The length cannot be negative.", refusal(panelLines(), "joint", "-1"));
     assertEquals("The length has to be more than 0.", refusal(panelLines(), "width", "0"));
-    assertTrue(refusal(panelLines(), "id", "B").contains("already something called B"));
+    assertTrue(refusal(panelLines(), "id", "B").contains("\"B\" is used before"));
+    assertTrue(refusal(panelLines(), "id", "b").contains("only in capital letters"));
+    assertTrue(refusal(panelLines(), "id", "Low water").contains("letters A to Z, digits and _"));
     assertTrue(refusal(panelLines(), "offset", "1/0").contains("number"));
     source(panel).setPropertyValue("joint", "-1");
     assertEquals(3.175, panel.getJoint());

@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** What places on the wall may be called. */
+package muralbench.base.place;
