@@ -66,8 +66,9 @@ class BadPanelTest {
   }
 
   @Test
-  void anOffsetOfAWholeModuleIsRefused() {
-    assertEquals("A", refused(Walls.rectangle(0, 0, 40, 30).bond("grid", 1, 0)).place());
+  void anOffsetOfMoreThanAModuleIsRefused() {
+    assertEquals("A", refused(Walls.rectangle(0, 0, 40, 30).bond("grid", 1.01, 0)).place());
+    assertEquals("A", refused(Walls.rectangle(0, 0, 40, 30).bond("grid", Double.NaN, 0)).place());
     assertEquals("A", refused(Walls.rectangle(0, 0, 40, 30).bond("running", 0, 0)).place());
   }
 

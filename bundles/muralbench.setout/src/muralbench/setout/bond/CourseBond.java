@@ -36,7 +36,7 @@ final class CourseBond implements Bond {
   public Pattern lay(BondRequest request) throws InputException {
     double offset = request.offset();
     Messages messages = Messages.of(CourseBond.class);
-    if (!(Math.abs(offset) < 1)) {
+    if (!(Math.abs(offset) <= 1)) {
       throw new InputException("bond.offset", messages.text("offset.range", "offset", offset),
           messages.text("offset.range.remedy"));
     }

@@ -11,12 +11,13 @@ import muralbench.base.length.LengthUnit;
  * A scale that has a name: for millimetres those of ISO 5455, for inches those of the scale rulers of the building
  * trades (common practice).
  *
- * @param reduction how many times smaller the drawing is than the work
+ * @param reduction how many times smaller the drawing is than the work; below 1 the drawing is larger
  * @param name as printed in the title block
  */
 record DrawingScale(double reduction, String name) {
   private static final int[] INCHES_TO_THE_FOOT = {4, 8, 12, 16, 24, 48};
   private static final int[] METRIC = {1, 2, 5, 10, 20, 50};
+  private static final int[] ENLARGED = {2, 5, 10};
   private static final List<String> RULERS = List.of("3", "1-1/2", "1", "3/4", "1/2", "1/4");
 
   /** The scales for work that is set out piece by piece, largest drawing first. */
@@ -27,6 +28,12 @@ record DrawingScale(double reduction, String name) {
     Stream<DrawingScale> feet =
         IntStream.range(0, RULERS.size()).mapToObj(i -> toTheFoot(RULERS.get(i), INCHES_TO_THE_FOOT[i]));
     return Stream.concat(Stream.of(ratio(1), ratio(2)), feet).toList();
+  }
+
+  /** The scales for work too small to be read at its own size, smallest drawing first. */
+  static List<DrawingScale> enlarged() {
+    return IntStream.of(ENLARGED)
+        .mapToObj(times -> new DrawingScale(1.0 / times, texts().text("scale.enlarged", "times", times))).toList();
   }
 
   /** The scales for a whole wall, largest drawing first. */

@@ -16,11 +16,12 @@ import muralbench.setout.geometry.Box;
 
 /**
  * Chooses scale and direction of the paper for a panel: as few sheets as can be, then the largest scale, such that a
- * field tile holds its key and every other key finds a place.
+ * field tile holds its key and every other key finds a place. Only tiles too small for that at their own size are drawn
+ * larger than they are.
  */
 final class PanelPlanner {
-  /** More sheets than anyone would pin up for one panel. */
-  static final int MOST_SHEETS = 500;
+  /** A facade of 100,000 tiles takes some 700 letter sheets; far beyond that something is wrong. */
+  static final int MOST_SHEETS = 5000;
 
   private static final double LEAST_GUTTER = 2;
   /** Match lines and their names need this much. */
@@ -67,7 +68,17 @@ final class PanelPlanner {
   }
 
   private Optional<PanelPlan> plan(PanelFacts facts, Paper paper) throws IOException {
-    for (Trial trial : trials(facts, paper)) {
+    Optional<PanelPlan> plan = plan(facts, paper, DrawingScale.forPanels(units));
+    for (DrawingScale larger : DrawingScale.enlarged()) {
+      if (plan.isEmpty()) {
+        plan = plan(facts, paper, List.of(larger));
+      }
+    }
+    return plan;
+  }
+
+  private Optional<PanelPlan> plan(PanelFacts facts, Paper paper, List<DrawingScale> scales) throws IOException {
+    for (Trial trial : trials(facts, paper, scales)) {
       Optional<PanelPlan> plan = new SheetPlanner(facts, trial, letters).plan();
       if (plan.isPresent()) {
         return plan;
@@ -76,9 +87,9 @@ final class PanelPlanner {
     return Optional.empty();
   }
 
-  private List<Trial> trials(PanelFacts facts, Paper paper) {
+  private List<Trial> trials(PanelFacts facts, Paper paper, List<DrawingScale> scales) {
     List<Trial> trials = new ArrayList<>();
-    for (DrawingScale scale : DrawingScale.forPanels(units)) {
+    for (DrawingScale scale : scales) {
       long outside = facts.outside(scale.reduction());
       if (facts.face().fits(scale.reduction())) {
         for (double gutter : gutters(facts, outside)) {

@@ -102,11 +102,20 @@ class PanelPlannerTest {
   }
 
   @Test
-  void tilesTooSmallForTheirKeysAreRefused() throws Exception {
-    PanelSetOut panel = TrialWalls.panel("Q", "", 0.375, TrialWalls.rectangle(0, 36, 12, 6), BondSpec.grid(),
+  void mosaicTooSmallForItsKeysIsDrawnLarger() throws Exception {
+    PanelPlan plan = inches(TrialWalls.panel("Q", "", 0.375, TrialWalls.rectangle(0, 36, 12, 6), BondSpec.grid(),
+        new OriginSpec.Balanced()), Paper.LETTER);
+    assertEquals("2:1", plan.scale().name());
+    assertEquals(24 * 12, plan.sheets().stream().mapToInt(sheet -> sheet.keys().size()).sum());
+  }
+
+  @Test
+  void tilesTooSmallForTheirKeysAtTenTimesTheirSizeAreRefused() throws Exception {
+    String longest = "Q".repeat(16);
+    PanelSetOut panel = TrialWalls.panel(longest, "", 0.13, TrialWalls.rectangle(0, 36, 3, 2), BondSpec.grid(),
         new OriginSpec.Balanced());
     InputException refusal = assertThrows(InputException.class, () -> inches(panel, Paper.LETTER));
-    assertEquals("Q", refusal.place());
+    assertEquals(longest, refusal.place());
   }
 
   @Test
