@@ -74,6 +74,35 @@ class HalfTileRuleTest {
     }
   }
 
+  @Test
+  void aDoorJambGetsNoStripUnderHalfATileWhereTheEndsAllowIt() throws Exception {
+    // 10 ft 4 in with a door from 4 ft to 7 ft: equal ends leave 1-1/4 in at the left jamb, so the ends give way.
+    PanelSetOut panel = Walls.rectangle(0, 0, 124, 86).opening(48, 0, 36, 80).setOut();
+
+    double jamb = panel.pieces().stream().filter(piece -> Math.abs(piece.box().maxX() - 48 * Walls.IN) < 0.001)
+        .mapToDouble(piece -> piece.box().width()).min().orElseThrow();
+    double ends = panel.pieces().stream().filter(piece -> piece.box().minX() < 0.001
+        || piece.box().maxX() > 124 * Walls.IN - 0.001).mapToDouble(piece -> piece.box().width()).min().orElseThrow();
+    assertTrue(Math.min(jamb, ends) > 2 * Walls.IN, jamb + ", " + ends);
+  }
+
+  @Test
+  void anOutletDoesNotUpsetTheEnds() throws Exception {
+    PanelSetOut panel = Walls.rectangle(0, 36, 72, 48).opening(20, 42, 2.25, 3.5).setOut();
+
+    assertEquals(5.3125 * Walls.IN, panel.pieces().get(0).box().width(), 0.001);
+    assertEquals(5.5625 * Walls.IN, panel.pieces().get(0).box().height(), 0.001);
+  }
+
+  @Test
+  void manyOffsetCoursesGetTheWidestSmallestCutThatAFineSearchFinds() throws Exception {
+    // 1000 mm with 120 x 60 mm tiles, joint 3 mm, offset 0.37: the best of 0.1 mm steps is 13.26 mm.
+    PanelSetOut panel = Walls.rectangle(0, 0, 1000 / 25.4, 816 / 25.4).tiles(120 / 25.4, 60 / 25.4, 3 / 25.4)
+        .bond("running", 0.37, 0).setOut();
+
+    assertTrue(smallestWidth(panel) > 13.2, smallestWidth(panel) + " mm");
+  }
+
   private static double smallestWidth(PanelSetOut panel) {
     return panel.pieces().stream().mapToDouble(piece -> piece.box().width()).min().orElseThrow();
   }

@@ -53,7 +53,7 @@ class SetOutTest {
 
   @Test
   void aTileCutInTwoIsTwoPiecesOfOneTile() throws Exception {
-    PanelSetOut panel = Walls.rectangle(0, 0, 18.25, 6).opening(8, 0, 1, 6).setOut();
+    PanelSetOut panel = Walls.rectangle(0, 0, 18.25, 6).opening(8, 0, 1, 6).from(0, 0).setOut();
 
     assertEquals(List.of("A-01-01", "A-01-02", "A-01-02b", "A-01-03"),
         panel.pieces().stream().map(Piece::key).toList());

@@ -35,10 +35,13 @@ final class Proposals {
   private final Optional<FaceRow> across;
   private final Optional<FaceRow> up;
 
-  private Proposals(PanelSpec panel, Optional<FaceRow> across, Optional<FaceRow> up) {
+  private final BondRegistry bonds;
+
+  private Proposals(PanelSpec panel, Optional<FaceRow> across, Optional<FaceRow> up, BondRegistry bonds) {
     this.panel = panel;
     this.across = across;
     this.up = up;
+    this.bonds = bonds;
   }
 
   /**
@@ -49,7 +52,7 @@ final class Proposals {
   static List<Proposal> of(PanelSpec panel, BondRegistry bonds, LengthUnit units, Progress progress)
       throws InputException {
     Proposals proposals = new Proposals(panel, FaceRow.of(panel, true, bonds, units),
-        FaceRow.of(panel, false, bonds, units));
+        FaceRow.of(panel, false, bonds, units), bonds);
     List<Proposal> all = new ArrayList<>();
     List<Vec> starts = PanelEngine.starts(panel, bonds, units, STARTS, progress);
     all.addAll(proposals.starts(starts));
@@ -91,7 +94,7 @@ final class Proposals {
       }
     }
     return nearest(fitting, panel.joint(), JOINTS).stream().map(joint -> new Proposal(Kind.JOINT,
-        with(joint, panel.edgeGap(), panel.outline(), start()), Math.abs(joint - panel.joint()))).toList();
+        fitted(joint, panel.edgeGap(), panel.outline()), Math.abs(joint - panel.joint()))).toList();
   }
 
   /** How many whole tiles go into a span. */
@@ -131,7 +134,7 @@ final class Proposals {
       }
     }
     return nearest(fitting, panel.edgeGap(), MARGINS).stream().map(margin -> new Proposal(Kind.EDGE,
-        with(joint, margin, panel.outline(), start()), Math.abs(margin - panel.edgeGap()))).toList();
+        fitted(joint, margin, panel.outline()), Math.abs(margin - panel.edgeGap()))).toList();
   }
 
   /** The sizes next to that of a rectangle that whole tiles fill. */
@@ -144,7 +147,7 @@ final class Proposals {
           double amount = Math.abs(width - box.width()) + Math.abs(height - box.height());
           if (amount > EXACT) {
             Contour outline = Contour.rectangle(box.minX(), box.minY(), width, height);
-            sizes.add(new Proposal(Kind.SIZE, with(panel.joint(), panel.edgeGap(), outline, start()), amount));
+            sizes.add(new Proposal(Kind.SIZE, fitted(panel.joint(), panel.edgeGap(), outline), amount));
           }
         }
       }
@@ -178,9 +181,22 @@ final class Proposals {
     return Math.min(Math.abs(along.x()), Math.abs(along.y())) < EXACT;
   }
 
-  /** Whole tiles are found by the balanced start; a focal point stays. */
-  private OriginSpec start() {
-    return panel.origin() instanceof OriginSpec.Balanced ? panel.origin() : new OriginSpec.Balanced();
+  /** Whole tiles are found by the balanced start of the panel without its openings; a focal point stays. */
+  private PanelSpec fitted(double joint, double edgeGap, Contour outline) {
+    OriginSpec.Balanced balanced = panel.origin() instanceof OriginSpec.Balanced now ? now : new OriginSpec.Balanced();
+    PanelSpec plain = with(joint, edgeGap, outline, balanced);
+    if (panel.openings().isEmpty() || balanced.focus().isPresent()) {
+      return plain;
+    }
+    PanelSpec bare = new PanelSpec(panel.id(), panel.title(), panel.surface(), panel.mounting(), panel.tile(), joint,
+        edgeGap, outline, List.of(), panel.bond(), balanced, panel.survey());
+    try {
+      Vec start = PanelEngine.starts(bare, bonds, LengthUnit.MILLIMETRE, 1, Progress.NONE).get(0);
+      return with(joint, edgeGap, outline, new OriginSpec.At(start));
+    } catch (InputException e) {
+      // The set-out of the proposal itself will say why it cannot be.
+      return plain;
+    }
   }
 
   private PanelSpec with(double joint, double edgeGap, Contour outline, OriginSpec origin) {

@@ -19,14 +19,15 @@ import muralbench.setout.geometry.Vec;
 import muralbench.setout.internal.Starts.Start;
 
 /**
- * Finds the balanced start of a pattern on any region: no gap at an end of the region, then along each axis equal cuts at
- * both ends of at least half a tile where that is possible, then the smallest cut as wide as can be (its
- * {@link NarrowWidth true narrow width}, also around openings), then the fewest cut tiles, then balance about the region's
- * middle. This is what ANSI A108.02 §4.3.1 and §4.3.2, as quoted in the trade press, ask of a layout.
+ * Finds the balanced start of a pattern on any region: no gap at an end of the region; then along each axis equal cuts at
+ * both ends and no strip under half a tile, at the ends or along a door or window, where that is possible, else the
+ * narrowest strip as wide as can be; then the smallest cut as wide as can be (its {@link NarrowWidth true narrow width},
+ * also around small openings), then the fewest cut tiles, then balance about the region's middle. This is what ANSI
+ * A108.02 §4.3.1 and §4.3.2, as quoted in the trade press, ask of a layout.
  *
- * <p>For regions and courses at right angles the starts that can be best are known exactly ({@link StraightCuts}), and all
- * that matter are tried. Elsewhere the starts are sampled, and the best is refined by halving steps; widths within
- * {@link #TOLERANCE} then count as equal.
+ * <p>For straight rows the starts that can be best are known exactly ({@link StraightCuts}), and all that matter are tried.
+ * For other patterns the starts are sampled, and the best is refined by halving steps; on curved and slanting edges widths
+ * within {@link #TOLERANCE} count as equal.
  */
 final class PlacementSearch {
   /** Smallest cuts on curved and slanting edges that differ by less than this count as equal, mm. */
@@ -69,15 +70,14 @@ final class PlacementSearch {
     });
     rows = !pattern.runs(Axis.ACROSS, box).isEmpty();
     focused = focus.isPresent();
-    starts = new Starts(edges, box, pattern, tile, panel.joint(), square, focus.map(back::of));
+    starts = new Starts(edges, box, pattern, tile, panel.joint(), focus.map(back::of));
   }
 
   /** The best start, in the pattern's directions. */
   Vec best() {
     List<Start> tried = tried(starts.all());
     Start best = choose(tried);
-    boolean settled = focused || rows && (square || best.ruled() == 2);
-    return settled ? best.at() : refined(best, tried).at();
+    return focused || rows ? best.at() : refined(best, tried).at();
   }
 
   /**
@@ -109,12 +109,10 @@ final class PlacementSearch {
   /** Tries starts, best hopes first, until no other can be better. */
   private List<Start> tried(List<Start> all) {
     List<Start> tried = new ArrayList<>();
-    double gap = all.get(0).gap();
-    int ruled = all.get(0).ruled();
     double best = 0;
     for (Start start : all) {
       progress.step(0);
-      boolean worse = start.gap() > gap + EXACT || start.ruled() < ruled;
+      boolean worse = Start.BY_RULES.compare(start, all.get(0)) > 0;
       if (worse && !tried.isEmpty() || tried.size() >= MOST_TRIES) {
         break;
       }
@@ -163,7 +161,7 @@ final class PlacementSearch {
       return null;
     }
     double width = Math.min(smallest[0], Math.min(tile.width(), tile.height()));
-    return new Start(start.at(), start.gap(), start.ruled(), width, cuts[0], start.balanced());
+    return start.with(width, cuts[0]);
   }
 
   /** Looks around the best start in ever smaller steps, as long as that gains more than the tolerance. */
@@ -173,19 +171,11 @@ final class PlacementSearch {
     for (double step = Math.min(tile.width(), tile.height()) / SAMPLES / 2; step > TOLERANCE / 4; step /= 2) {
       for (Vec way : new Vec[] {new Vec(step, 0), new Vec(-step, 0), new Vec(0, step), new Vec(0, -step)}) {
         Start there = tried(Starts.untried(found.at().plus(way), 0), found.smallest() + EXACT);
-        if (there != null && gapFree(there.at())) {
+        if (there != null) {
           found = there;
         }
       }
     }
     return found.smallest() > Math.max(best.smallest(), widest.smallest()) + TOLERANCE ? found : best;
-  }
-
-  private boolean gapFree(Vec at) {
-    if (!rows) {
-      return true;
-    }
-    return StraightCuts.ofCourses(edges, box, pattern).gap(at.y()) < EXACT
-        && StraightCuts.ofRows(edges, box, pattern, at.y()).gap(at.x()) < EXACT;
   }
 }

@@ -16,7 +16,10 @@ import muralbench.setout.geometry.Vec;
 /** The starts of a pattern that a search for the balanced one has to look at, in the pattern's directions. */
 final class Starts {
   private static final double EXACT = 1e-6;
-  private static final int SAMPLES = 12;
+  /** Strips and gaps that differ by less count as equal, mm. */
+  private static final double STEP = 1e-4;
+  /** Wider than any strip, mm. */
+  private static final double LARGE = 1e6;
   private static final int REPEAT_SAMPLES = 6;
   private static final int MOST_STARTS = 14;
 
@@ -28,21 +31,33 @@ final class Starts {
   private final Pattern pattern;
   private final TileSpec tile;
   private final double joint;
-  private final boolean square;
   private final Optional<Vec> focus;
 
-  /** A start with what it is known to give at best, or, once tried, what it gives; {@code ruled} counts axes. */
-  record Start(Vec at, double gap, int ruled, double smallest, int cuts, int balanced) {}
+  /**
+   * A start with what it is known to give at best, or, once tried, what it gives.
+   *
+   * @param ruled on how many axes the half-tile rule holds
+   * @param strip narrowest strip of cut tiles on the other axes, in whole steps of {@link #STEP}
+   */
+  record Start(Vec at, double gap, int ruled, long strip, double smallest, int cuts, int balanced) {
+    /** First what leaves no gap, keeps the half-tile rule and has the widest strips. */
+    static final Comparator<Start> BY_RULES = Comparator.<Start>comparingLong(start -> Math.round(start.gap() / STEP))
+        .thenComparing(Comparator.comparingInt(Start::ruled).reversed())
+        .thenComparing(Comparator.comparingLong(Start::strip).reversed());
 
-  /** Starts on a region; {@code square} if all its edges run along or across the courses. */
-  Starts(List<Contour> edges, Box box, Pattern pattern, TileSpec tile, double joint, boolean square,
-      Optional<Vec> focus) {
+    /** The same start, tried. */
+    Start with(double smallest, int cuts) {
+      return new Start(at, gap, ruled, strip, smallest, cuts, balanced);
+    }
+  }
+
+  /** Starts on a region; {@code focus} is a point for a face centre or a crossing of joints, if that is asked for. */
+  Starts(List<Contour> edges, Box box, Pattern pattern, TileSpec tile, double joint, Optional<Vec> focus) {
     this.edges = edges;
     this.box = box;
     this.pattern = pattern;
     this.tile = tile;
     this.joint = joint;
-    this.square = square;
     this.focus = focus;
   }
 
@@ -50,8 +65,7 @@ final class Starts {
   List<Start> all() {
     boolean rows = !pattern.runs(Axis.ACROSS, box).isEmpty();
     List<Start> starts = focus.isPresent() ? onFocus(focus.get(), rows) : rows ? alongRows() : overRepeat();
-    starts.sort(Comparator.comparingDouble(Start::gap).thenComparing(Comparator.comparingInt(Start::ruled).reversed())
-        .thenComparing(Comparator.comparingDouble(Start::smallest).reversed())
+    starts.sort(Start.BY_RULES.thenComparing(Comparator.comparingDouble(Start::smallest).reversed())
         .thenComparing(Comparator.comparingInt(Start::balanced).reversed()));
     return starts;
   }
@@ -69,7 +83,7 @@ final class Starts {
   }
 
   static Start untried(Vec at, int balanced) {
-    return new Start(at, 0, 0, Double.POSITIVE_INFINITY, 0, balanced);
+    return new Start(at, 0, 0, 0, Double.POSITIVE_INFINITY, 0, balanced);
   }
 
   /** The starts that lay the centre of a face or a crossing of joints on a point. */
@@ -79,26 +93,35 @@ final class Starts {
     List<Start> starts = new ArrayList<>();
     for (Vec mark : marks) {
       Vec at = point.minus(mark);
-      starts.add(rows ? start(at, StraightCuts.ofCourses(edges, box, pattern),
-          StraightCuts.ofRows(edges, box, pattern, at.y()), at.y(), at.x(), 0) : untried(at, 0));
+      starts.add(rows ? start(at, courses(), rows(at.y()), at.y(), at.x(), 0) : untried(at, 0));
     }
     return starts;
   }
 
+  private StraightCuts courses() {
+    return StraightCuts.ofCourses(edges, box, pattern, tile.width());
+  }
+
+  private StraightCuts rows(double height) {
+    return StraightCuts.ofRows(edges, box, pattern, height, tile.height());
+  }
+
   private static Start start(Vec at, StraightCuts courses, StraightCuts rows, double up, double right, int balanced) {
-    int ruled = (courses.halfTileRule(up) ? 1 : 0) + (rows.halfTileRule(right) ? 1 : 0);
-    return new Start(at, Math.max(courses.gap(up), rows.gap(right)), ruled,
-        Math.min(courses.smallest(up), rows.smallest(right)), 0, balanced);
+    boolean upRuled = courses.halfTileRule(up);
+    boolean rightRuled = rows.halfTileRule(right);
+    double strip = Math.min(upRuled ? LARGE : courses.narrowestStrip(up), rightRuled ? LARGE : rows.narrowestStrip(right));
+    return new Start(at, Math.max(courses.gap(up), rows.gap(right)), (upRuled ? 1 : 0) + (rightRuled ? 1 : 0),
+        Math.round(strip / STEP), Math.min(courses.smallest(up), rows.smallest(right)), 0, balanced);
   }
 
   /** Starts for patterns of straight rows: events of the straight edges, and samples where there are others. */
   private List<Start> alongRows() {
     List<Start> starts = new ArrayList<>();
-    StraightCuts courses = StraightCuts.ofCourses(edges, box, pattern);
+    StraightCuts courses = courses();
     Run rise = pattern.runs(Axis.ACROSS, box).get(0);
     for (double up : shortList(courses, rise, box.minY(), box.maxY())) {
       double y = firstSeen(up, rise, box.minY());
-      StraightCuts rows = StraightCuts.ofRows(edges, box, pattern, y);
+      StraightCuts rows = rows(y);
       Run first = pattern.runs(Axis.ALONG, new Box(0, box.minY() - y, 0, box.maxY() - y)).get(0);
       for (double right : shortList(rows, first, box.minX(), box.maxX())) {
         Vec at = new Vec(firstSeen(right, first, box.minX()), y);
@@ -117,8 +140,10 @@ final class Starts {
       double start = (low + high) / 2 - middle - run.start();
       all.add(start - Math.floor(start / module) * module);
     }
-    all.sort(Comparator.<Double>comparingDouble(cuts::gap).thenComparing(start -> -cuts.smallest(start))
-        .thenComparing(start -> -balanced(start, run, low + high)));
+    all.sort(Comparator.<Double>comparingLong(start -> Math.round(cuts.gap(start) / STEP))
+        .thenComparing(start -> cuts.halfTileRule(start) ? 0 : 1)
+        .thenComparing(start -> -Math.round(cuts.narrowestStrip(start) / STEP))
+        .thenComparing(start -> -cuts.smallest(start)).thenComparing(start -> -balanced(start, run, low + high)));
     List<Double> few = new ArrayList<>();
     for (double start : all) {
       if (few.size() < MOST_STARTS && few.stream().noneMatch(other -> Math.abs(other - start) < EXACT)) {
@@ -129,9 +154,6 @@ final class Starts {
       if (balanced(start, run, low + high) == 1 && few.stream().noneMatch(other -> Math.abs(other - start) < EXACT)) {
         few.add(start);
       }
-    }
-    for (int i = 0; !square && i < SAMPLES; i++) {
-      few.add(i * module / SAMPLES);
     }
     return few;
   }

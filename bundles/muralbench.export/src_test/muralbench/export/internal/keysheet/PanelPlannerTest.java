@@ -103,10 +103,11 @@ class PanelPlannerTest {
 
   @Test
   void mosaicTooSmallForItsKeysIsDrawnLarger() throws Exception {
-    PanelPlan plan = inches(TrialWalls.panel("Q", "", 0.375, TrialWalls.rectangle(0, 36, 12, 6), BondSpec.grid(),
-        new OriginSpec.Balanced()), Paper.LETTER);
+    PanelSetOut panel = TrialWalls.panel("Q", "", 0.375, TrialWalls.rectangle(0, 36, 12, 6), BondSpec.grid(),
+        new OriginSpec.Balanced());
+    PanelPlan plan = inches(panel, Paper.LETTER);
     assertEquals("2:1", plan.scale().name());
-    assertEquals(24 * 12, plan.sheets().stream().mapToInt(sheet -> sheet.keys().size()).sum());
+    assertEquals(panel.pieces().size(), plan.sheets().stream().mapToInt(sheet -> sheet.keys().size()).sum());
   }
 
   @Test
