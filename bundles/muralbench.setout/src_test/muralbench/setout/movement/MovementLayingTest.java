@@ -113,6 +113,15 @@ class MovementLayingTest {
     assertOpen(wall);
   }
 
+  @Test
+  void sealsTheWholeHeightBesideTiles() throws InputException {
+    PanelSetOut wall = wall(20 * FOOT, 20 * FOOT, BondSpec.grid(), BALANCED, OUTDOORS);
+    List<Box> strips = MovementStrips.of(wall, wall.movement().get(0));
+    assertEquals(1, strips.size());
+    assertEquals(20 * FOOT, strips.get(0).height(), IN / 4);
+    assertEquals(wall.movement().get(0).width(), strips.get(0).width(), 1e-9);
+  }
+
   /** A face centre or a crossing of joints lies on the focus, also beyond an opened joint. */
   @ParameterizedTest
   @CsvSource({"20", "90", "200", "300"})

@@ -40,6 +40,7 @@ public final class FieldPainter {
     graphics.setAntialias(SWT.ON);
     ground(paper, picture);
     picture.field().ifPresent(field -> pieces(paper, field));
+    picture.field().ifPresent(field -> movementJoints(paper, field));
     graphics.setForegroundColor(style.of(Tint.EDGE));
     graphics.setLineWidth(picture.field().isPresent() ? 2 : 1);
     picture.outline().ifPresent(paper::draw);
@@ -85,6 +86,18 @@ public final class FieldPainter {
     graphics.setForegroundColor(style.of(Tint.CUT_EDGE));
     field.visible(part, shape -> piece(paper, shape, spec.joint(), gap));
     keys(paper, field, part);
+  }
+
+  /** Dark bars, two pixels wide at least, so that they are told from other joints however small the wall is shown. */
+  private void movementJoints(Paper paper, PieceField field) {
+    Graphics graphics = paper.graphics();
+    graphics.setBackgroundColor(style.of(Tint.EDGE));
+    for (Box strip : field.sealed()) {
+      int left = paper.x(strip.minX());
+      int top = paper.y(strip.maxY());
+      graphics.fillRectangle(left, top, Math.max(2, paper.x(strip.maxX()) - left),
+          Math.max(2, paper.y(strip.minY()) - top));
+    }
   }
 
   private void piece(Paper paper, PieceShape shape, double joint, int gap) {

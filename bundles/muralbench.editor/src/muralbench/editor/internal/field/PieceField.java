@@ -9,6 +9,7 @@ import muralbench.setout.Piece;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
+import muralbench.setout.movement.MovementStrips;
 
 /**
  * The pieces of one panel, ready to be looked up by place. The boxes are kept in one array, so that even tens of
@@ -21,6 +22,7 @@ public final class PieceField {
   private final List<Piece> pieces;
   private final Box[] boxes;
   private final PieceShape[] shapes;
+  private final List<Box> sealed;
 
   /** The pieces of a set-out. */
   public PieceField(PanelSetOut setOut) {
@@ -28,11 +30,17 @@ public final class PieceField {
     this.pieces = setOut.pieces();
     this.boxes = pieces.stream().map(Piece::box).toArray(Box[]::new);
     this.shapes = new PieceShape[boxes.length];
+    this.sealed = setOut.movement().stream().flatMap(joint -> MovementStrips.of(setOut, joint).stream()).toList();
   }
 
   /** The set-out. */
   public PanelSetOut setOut() {
     return setOut;
+  }
+
+  /** What is filled with sealant: the movement joints, where there is tile beside them. */
+  public List<Box> sealed() {
+    return sealed;
   }
 
   /** The piece at a place on the wall. */

@@ -13,6 +13,10 @@ import muralbench.setout.Piece;
 import muralbench.setout.PieceKind;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Vec;
+import muralbench.setout.movement.MovementAxis;
+import muralbench.setout.movement.MovementJoint;
+import muralbench.setout.movement.MovementStrips;
 
 /** Draws pieces, cuts, openings and keys of one sheet. */
 final class ElevationDrawing {
@@ -20,6 +24,7 @@ final class ElevationDrawing {
   static final double OVERLAP = 2.5;
 
   private static final double RING = 0.43;
+  private static final double CLOSEST = 1.2;
 
   private final Canvas canvas;
   private final PanelFacts facts;
@@ -44,6 +49,7 @@ final class ElevationDrawing {
         canvas.stroke(List.of(edge), Pen.THICK);
       }
       canvas.stroke(List.of(placing.of(facts.panel().spec().outline())), Pen.THICK);
+      movementJoints();
       ring();
     });
   }
@@ -65,6 +71,29 @@ final class ElevationDrawing {
         List<Box> clear = texts.stream().filter(box::meets).toList();
         canvas.lines(Hatching.CUT.lines(placing.of(edges(piece)), clear), Pen.THIN);
       }
+    }
+  }
+
+  /** Double lines, far enough apart to be seen as two. */
+  private void movementJoints() throws IOException {
+    for (MovementJoint joint : facts.panel().movement()) {
+      for (Box strip : MovementStrips.of(facts.panel(), joint)) {
+        doubleLine(canvas, placing.of(strip), joint.axis());
+      }
+    }
+  }
+
+  /** A movement joint, or its sample in the legend, on paper. */
+  static void doubleLine(Canvas canvas, Box strip, MovementAxis axis) throws IOException {
+    Vec middle = strip.centre();
+    if (axis == MovementAxis.VERTICAL) {
+      double half = Math.max(strip.width() / 2, CLOSEST / 2);
+      canvas.line(new Vec(middle.x() - half, strip.minY()), new Vec(middle.x() - half, strip.maxY()), Pen.THICK);
+      canvas.line(new Vec(middle.x() + half, strip.minY()), new Vec(middle.x() + half, strip.maxY()), Pen.THICK);
+    } else {
+      double half = Math.max(strip.height() / 2, CLOSEST / 2);
+      canvas.line(new Vec(strip.minX(), middle.y() - half), new Vec(strip.maxX(), middle.y() - half), Pen.THICK);
+      canvas.line(new Vec(strip.minX(), middle.y() + half), new Vec(strip.maxX(), middle.y() + half), Pen.THICK);
     }
   }
 

@@ -2,6 +2,7 @@
 package muralbench.export.internal.keysheet;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import muralbench.base.Messages;
 import muralbench.export.internal.pdf.Canvas;
@@ -12,6 +13,7 @@ import muralbench.export.internal.pdf.Type;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
+import muralbench.setout.movement.MovementAxis;
 
 /** The legend of panel sheets: every mark and line with its meaning in words. */
 final class Legend {
@@ -35,9 +37,13 @@ final class Legend {
   /** One line of the legend. */
   private record Entry(String key, Sample sample) {}
 
-  /** Draws the legend from the top of {@code place} down. */
-  void draw(Box place) throws IOException {
-    List<Entry> entries = List.of(
+  /**
+   * Draws the legend from the top of {@code place} down.
+   *
+   * @param movement whether the panel has movement joints
+   */
+  void draw(Box place, boolean movement) throws IOException {
+    List<Entry> entries = new ArrayList<>(List.of(
         new Entry("legend.whole", box -> canvas.box(box, Pen.MEDIUM)),
         new Entry("legend.cut", this::cut),
         new Entry("legend.opening", this::opening),
@@ -45,7 +51,10 @@ final class Legend {
         new Entry("legend.datum", box -> level(box, ReferenceLines.DATUM)),
         new Entry("legend.plumb", box -> level(box, ReferenceLines.PLUMB)),
         new Entry("legend.centre", box -> level(box, ReferenceLines.CENTRE)),
-        new Entry("legend.match", box -> level(box, ReferenceLines.MATCH)));
+        new Entry("legend.match", box -> level(box, ReferenceLines.MATCH))));
+    if (movement) {
+      entries.add(3, new Entry("legend.movement", this::movement));
+    }
     double step = Math.min(ROW, place.height() / entries.size());
     for (int i = 0; i < entries.size(); i++) {
       double top = place.maxY() - i * step;
@@ -66,6 +75,11 @@ final class Legend {
   private void opening(Box box) throws IOException {
     canvas.lines(Diagonals.of(Contour.rectangle(box.minX(), box.minY(), box.width(), box.height())), Pen.MEDIUM);
     canvas.box(box, Pen.THICK);
+  }
+
+  private void movement(Box box) throws IOException {
+    double y = box.centre().y();
+    ElevationDrawing.doubleLine(canvas, new Box(box.minX(), y, box.maxX(), y), MovementAxis.HORIZONTAL);
   }
 
   private void level(Box box, Pen pen) throws IOException {

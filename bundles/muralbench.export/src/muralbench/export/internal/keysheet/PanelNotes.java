@@ -4,6 +4,7 @@ package muralbench.export.internal.keysheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import muralbench.base.Messages;
 import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
@@ -13,6 +14,8 @@ import muralbench.setout.Piece;
 import muralbench.setout.PieceKind;
 import muralbench.setout.TileSpec;
 import muralbench.setout.geometry.Box;
+import muralbench.setout.movement.MovementAxis;
+import muralbench.setout.movement.MovementJoint;
 import muralbench.setout.survey.OutOfTrue;
 
 /** What a sheet of a panel says in words. No text repeats a key: every key stands once, on its piece. */
@@ -32,6 +35,7 @@ final class PanelNotes {
     notes.add(first(facts.first().piece()));
     notes.add(datum(facts));
     notes.add(dimensions(facts));
+    movement(facts).ifPresent(notes::add);
     survey(facts.panel()).ifPresent(notes::add);
     for (OpeningSpec opening : facts.panel().spec().openings()) {
       if (opening.outline().box().meets(sheet.window())) {
@@ -67,6 +71,19 @@ final class PanelNotes {
     return facts.straight()
         ? texts.text("note.dimensions", "unit", unit, "course", facts.first().piece().course())
         : texts.text("note.dimensions.turned", "unit", unit);
+  }
+
+  private Optional<String> movement(PanelFacts facts) {
+    String list = facts.panel().movement().stream().map(joint -> movement(facts, joint))
+        .collect(Collectors.joining("; "));
+    return list.isEmpty() ? Optional.empty() : Optional.of(texts.text("note.movement", "list", list));
+  }
+
+  private String movement(PanelFacts facts, MovementJoint joint) {
+    boolean vertical = joint.axis() == MovementAxis.VERTICAL;
+    double from = joint.at() - (vertical ? facts.first().datum().x() : facts.first().datum().y());
+    String way = vertical ? from < 0 ? "left" : "right" : from < 0 ? "below" : "above";
+    return texts.text("note.movement." + way, "width", shown(joint.width()), "distance", shown(Math.abs(from)));
   }
 
   private Optional<String> survey(PanelSetOut panel) {

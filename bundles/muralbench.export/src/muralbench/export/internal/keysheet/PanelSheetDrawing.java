@@ -59,7 +59,8 @@ final class PanelSheetDrawing {
         new PanelNotes(print).of(plan.facts(), sheet), sheet.layout().notes(parted), texts.text("safety"));
     Box legend = sheet.layout().legend();
     double split = legend.minX() + SheetLayout.LEGEND;
-    new Legend(canvas, texts).draw(new Box(legend.minX(), legend.minY(), split, legend.maxY()));
+    new Legend(canvas, texts).draw(new Box(legend.minX(), legend.minY(), split, legend.maxY()),
+        !plan.facts().panel().movement().isEmpty());
     if (parted) {
       Box map = new Box(split + 1, legend.minY(), legend.maxX() - 1, legend.maxY());
       new SheetMap(canvas, plan, firstNumber).draw(map, sheet, texts.text("map.title"));

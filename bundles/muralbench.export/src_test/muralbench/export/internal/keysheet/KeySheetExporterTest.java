@@ -18,11 +18,15 @@ import muralbench.base.Progress;
 import muralbench.base.length.LengthUnit;
 import muralbench.export.ExporterRegistry;
 import muralbench.export.Paper;
+import muralbench.export.internal.pdf.ReadSheet;
 import muralbench.setout.MuralSetOut;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.SetOut;
 import muralbench.setout.bond.BondRegistry;
+import muralbench.setout.movement.MovementAxis;
+import muralbench.setout.movement.MovementJoint;
+import muralbench.setout.movement.MovementSpec;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
@@ -123,6 +127,32 @@ class KeySheetExporterTest {
       String text = new PDFTextStripper().getText(document);
       assertTrue(text.contains("plan of the floor") && !text.contains("finished floor"), text);
     }
+  }
+
+  @Test
+  void movementJointsAreDrawnAndToldFromTheDatum() throws Exception {
+    MovementJoint joint = new MovementJoint(MovementAxis.VERTICAL, 36 * 25.4, 9.525);
+    PanelSpec wall = TrialWalls.splash().spec().withMovement(new MovementSpec.Given(List.of(joint)));
+    PanelSetOut panel = SetOut.panel(wall, BondRegistry.standard(), Progress.NONE);
+    assertEquals(2, thickUprights(TrialWalls.splash(), panel));
+    try (PDDocument document = PrintedSheets.printed(folder, Paper.LETTER, LengthUnit.INCH, panel)) {
+      String text = new PDFTextStripper().getText(document);
+      assertTrue(text.contains("movement joint: sealant, not grout"), text);
+      assertTrue(text.replaceAll("\\s+", " ").contains("3/8 in wide, middle "), text);
+    }
+  }
+
+  /** How many thick upright lines the second has more than the first, outside frames and rectangles. */
+  private long thickUprights(PanelSetOut plain, PanelSetOut panel) throws Exception {
+    long[] counts = new long[2];
+    for (int i = 0; i < 2; i++) {
+      try (PDDocument document = PrintedSheets.printed(folder, Paper.LETTER, LengthUnit.INCH, i == 0 ? plain : panel)) {
+        counts[i] = ReadSheet.paths(document.getPage(1)).stream().filter(path -> !path.filled()
+            && Math.abs(path.width() - 0.5) < 0.01 && path.points().size() == 2
+            && Math.abs(path.points().get(0).x() - path.points().get(1).x()) < 1e-3).count();
+      }
+    }
+    return counts[1] - counts[0];
   }
 
   @Test
