@@ -8,6 +8,7 @@ import muralbench.base.length.LengthUnit;
 import muralbench.export.internal.pdf.Canvas;
 import muralbench.export.internal.pdf.Pen;
 import muralbench.export.internal.pdf.Placing;
+import muralbench.export.internal.pdf.TextFit;
 import muralbench.export.internal.pdf.Type;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Line;
@@ -22,6 +23,8 @@ final class DimensionDrawing {
   private static final double OFF = 1.5;
   private static final double TICK = 2;
   private static final double LEG = 1.8;
+  /** Room for words beside an axis, mm. */
+  private static final double WORDS = 12.8;
 
   private final Canvas canvas;
   private final Placing placing;
@@ -45,6 +48,11 @@ final class DimensionDrawing {
 
   /** Draws dimensions along the lower edge; their texts read upwards. */
   void across(RunningDimensions dimensions) throws IOException {
+    across(dimensions, "");
+  }
+
+  /** As {@link #across(RunningDimensions)}; {@code zero} tells where the zero is if another sheet shows it. */
+  void across(RunningDimensions dimensions, String zero) throws IOException {
     Box shown = placing.of(window);
     double base = shown.minY() - gutter - OFF;
     List<RunningDimensions.Mark> marks = dimensions.marks(window.minX(), window.maxX(), units);
@@ -61,10 +69,34 @@ final class DimensionDrawing {
       canvas.textUpwards(marks.get(i).text(), type, anchor, Canvas.Align.RIGHT);
     }
     canvas.lines(lines, Pen.THIN);
+    if (!zero.isEmpty()) {
+      beyondAcross(zero, dimensions, placed);
+    }
+  }
+
+  private void beyondAcross(String zero, RunningDimensions dimensions, double[] placed) throws IOException {
+    Box shown = placing.of(window);
+    double base = shown.minY() - gutter - OFF;
+    boolean left = dimensions.datum() < window.minX();
+    double edge = left ? Math.min(shown.minX(), placed.length > 0 ? placed[0] : shown.minX())
+        : Math.max(shown.maxX(), placed.length > 0 ? placed[placed.length - 1] : shown.maxX());
+    List<String> words = words(zero);
+    for (int i = 0; i < words.size(); i++) {
+      double x = left ? edge - SPACING * (words.size() - i) : edge + SPACING * (i + 1);
+      Vec anchor = new Vec(x + ZERO.height() / 2, base - TICK / 2 - LEG - 0.6);
+      canvas.textUpwards(words.get(i), TEXT, anchor, Canvas.Align.RIGHT);
+    }
+    double end = left ? edge - SPACING * (words.size() + 1) : edge + SPACING * (words.size() + 1);
+    arrow(new Vec(left ? shown.minX() : shown.maxX(), base), new Vec(end, base));
   }
 
   /** Draws dimensions along the left edge. */
   void up(RunningDimensions dimensions) throws IOException {
+    up(dimensions, "");
+  }
+
+  /** As {@link #up(RunningDimensions)}; {@code zero} tells where the zero is if another sheet shows it. */
+  void up(RunningDimensions dimensions, String zero) throws IOException {
     Box shown = placing.of(window);
     double base = shown.minX() - gutter - OFF;
     List<RunningDimensions.Mark> marks = dimensions.marks(window.minY(), window.maxY(), units);
@@ -81,6 +113,38 @@ final class DimensionDrawing {
       canvas.text(marks.get(i).text(), type, anchor, Canvas.Align.RIGHT);
     }
     canvas.lines(lines, Pen.THIN);
+    if (!zero.isEmpty()) {
+      beyondUp(zero, dimensions, placed);
+    }
+  }
+
+  private void beyondUp(String zero, RunningDimensions dimensions, double[] placed) throws IOException {
+    Box shown = placing.of(window);
+    double base = shown.minX() - gutter - OFF;
+    boolean below = dimensions.datum() < window.minY();
+    double edge = below ? Math.min(shown.minY(), placed.length > 0 ? placed[0] : shown.minY())
+        : Math.max(shown.maxY(), placed.length > 0 ? placed[placed.length - 1] : shown.maxY());
+    List<String> words = words(zero);
+    for (int i = 0; i < words.size(); i++) {
+      double y = below ? edge - SPACING * (i + 1) : edge + SPACING * (words.size() - i);
+      Vec anchor = new Vec(base - TICK / 2 - LEG - 0.6, y - ZERO.height() / 2);
+      canvas.text(words.get(i), TEXT, anchor, Canvas.Align.RIGHT);
+    }
+    double end = below ? edge - SPACING * words.size() : edge + SPACING * words.size();
+    arrow(new Vec(base, below ? shown.minY() : shown.maxY()), new Vec(base, end));
+  }
+
+  /** A text in lines that find room beside an axis. */
+  private List<String> words(String text) throws IOException {
+    return new TextFit(canvas.lettering()).wrapped(text, TEXT, WORDS);
+  }
+
+  /** The axis goes on with an arrow towards the zero. */
+  private void arrow(Vec from, Vec to) throws IOException {
+    Vec back = from.minus(to).times(1.6 / from.distance(to));
+    Vec aside = new Vec(-back.y() / 3, back.x() / 3);
+    canvas.lines(List.of(new Line(from, to), new Line(to, to.plus(back).plus(aside)),
+        new Line(to, to.plus(back).minus(aside))), Pen.THIN);
   }
 
   @FunctionalInterface

@@ -3,6 +3,7 @@ package muralbench.export.internal.keysheet;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import muralbench.setout.OriginSpec;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.Piece;
@@ -21,7 +22,16 @@ record FirstTile(Piece piece, Vec datum) {
   private static final double SAME_PLACE = 0.01;
 
   static FirstTile of(PanelSetOut panel) {
-    List<Piece> whole = panel.pieces().stream().filter(piece -> piece.kind() == PieceKind.WHOLE).toList();
+    return of(panel, piece -> true);
+  }
+
+  /** As {@link #of(PanelSetOut)}, but only among the pieces that are {@code wanted}, if there is a whole one. */
+  static FirstTile of(PanelSetOut panel, Predicate<Piece> wanted) {
+    List<Piece> whole =
+        panel.pieces().stream().filter(piece -> piece.kind() == PieceKind.WHOLE).filter(wanted).toList();
+    if (whole.isEmpty()) {
+      whole = panel.pieces().stream().filter(piece -> piece.kind() == PieceKind.WHOLE).toList();
+    }
     if (panel.spec().origin() instanceof OriginSpec.At) {
       for (Piece piece : whole) {
         if (corner(piece).distance(panel.origin()) < SAME_PLACE) {

@@ -12,6 +12,7 @@ import muralbench.export.internal.pdf.TextFit;
 import muralbench.export.internal.pdf.Type;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Line;
 import muralbench.setout.geometry.Vec;
 import muralbench.setout.movement.MovementAxis;
 
@@ -23,10 +24,13 @@ final class Legend {
 
   private final Canvas canvas;
   private final Messages texts;
+  private final boolean floor;
 
-  Legend(Canvas canvas, Messages texts) {
+  /** @param floor whether the panel lies on the floor */
+  Legend(Canvas canvas, Messages texts, boolean floor) {
     this.canvas = canvas;
     this.texts = texts;
+    this.floor = floor;
   }
 
   @FunctionalInterface
@@ -48,12 +52,15 @@ final class Legend {
         new Entry("legend.cut", this::cut),
         new Entry("legend.opening", this::opening),
         new Entry("legend.first", box -> canvas.stroke(List.of(Contour.circle(box.centre(), 1.6)), Pen.HEAVY)),
-        new Entry("legend.datum", box -> level(box, ReferenceLines.DATUM)),
-        new Entry("legend.plumb", box -> level(box, ReferenceLines.PLUMB)),
+        new Entry(floor ? "legend.datum.floor" : "legend.datum", box -> level(box, ReferenceLines.DATUM)),
+        new Entry(floor ? "legend.plumb.floor" : "legend.plumb", box -> level(box, ReferenceLines.PLUMB)),
         new Entry("legend.centre", box -> level(box, ReferenceLines.CENTRE)),
         new Entry("legend.match", box -> level(box, ReferenceLines.MATCH))));
     if (movement) {
       entries.add(3, new Entry("legend.movement", this::movement));
+    }
+    if (floor) {
+      entries.add(new Entry("legend.corner", this::corner));
     }
     double step = Math.min(ROW, place.height() / entries.size());
     for (int i = 0; i < entries.size(); i++) {
@@ -80,6 +87,13 @@ final class Legend {
   private void movement(Box box) throws IOException {
     double y = box.centre().y();
     ElevationDrawing.doubleLine(canvas, new Box(box.minX(), y, box.maxX(), y), MovementAxis.HORIZONTAL);
+  }
+
+  private void corner(Box box) throws IOException {
+    Vec corner = box.centre();
+    canvas.fill(List.of(ReferenceLines.cornerMark(corner)), 0);
+    canvas.lines(List.of(new Line(corner, new Vec(box.maxX(), corner.y())),
+        new Line(corner, new Vec(corner.x(), box.maxY()))), Pen.THICK);
   }
 
   private void level(Box box, Pen pen) throws IOException {

@@ -51,6 +51,22 @@ record PanelFacts(PanelSetOut panel, FirstTile first, Box box, List<KeyRoom> key
     return new PanelFacts(panel, first, box, keys, face, straight, columns, straight ? courses(panel) : List.of());
   }
 
+  /** The same panel started with another tile, one that a single sheet shows whole. */
+  PanelFacts startingWith(FirstTile other) {
+    return new PanelFacts(panel, other, box, keys, face, straight, columns, courses);
+  }
+
+  /** Whether it lies on the floor and is seen from above. */
+  boolean floor() {
+    return panel.spec().surface().equals("floor");
+  }
+
+  /** Where dimensions count from: on walls the datum, on floors the lower left corner of the panel, which is marked. */
+  Vec zero() {
+    Box edge = panel.spec().outline().box();
+    return floor() ? new Vec(edge.minX(), edge.minY()) : first.datum();
+  }
+
   private static boolean isLevel(Contour face) {
     Vec side = face.segments().get(0).end().minus(face.segments().get(0).start());
     return Math.abs(side.x() * side.y()) < 1e-9;

@@ -23,23 +23,24 @@ final class PanelNotes {
   private final Messages texts;
   private final LengthUnit units;
 
-  PanelNotes(PrintTexts print) {
-    texts = print.texts();
-    units = print.units();
+  PanelNotes(Messages texts, LengthUnit units) {
+    this.texts = texts;
+    this.units = units;
   }
 
-  List<String> of(PanelFacts facts, SheetPlan sheet) {
+  /** The notes of the sheet that shows {@code window}; {@code firstTile} is the number of the sheet to start on. */
+  List<String> of(PanelFacts facts, Box window, int firstTile) {
     List<String> notes = new ArrayList<>();
     notes.add(counts(facts.panel()));
-    notes.add(texts.text("note.keys"));
-    notes.add(first(facts.first().piece()));
+    notes.add(texts.text(facts.floor() ? "note.keys.floor" : "note.keys"));
+    notes.add(first(facts.first().piece(), firstTile));
     notes.add(datum(facts));
     notes.add(dimensions(facts));
     movement(facts).ifPresent(notes::add);
     survey(facts.panel()).ifPresent(notes::add);
     for (OpeningSpec opening : facts.panel().spec().openings()) {
-      if (opening.outline().box().meets(sheet.window())) {
-        notes.add(opening(facts.panel(), opening));
+      if (opening.outline().box().meets(window)) {
+        notes.add(opening(facts, opening));
       }
     }
     return notes;
@@ -52,25 +53,24 @@ final class PanelNotes {
         shown(tile.height()), "joint", shown(panel.spec().joint()));
   }
 
-  private String first(Piece first) {
+  private String first(Piece first, int sheet) {
     return texts.text(first.kind() == PieceKind.WHOLE ? "note.first" : "note.first.cut", "course", first.course(),
-        "position", first.position());
+        "position", first.position(), "sheet", sheet);
   }
 
   private String datum(PanelFacts facts) {
     Box box = facts.box();
     double x = facts.first().datum().x();
     double y = facts.first().datum().y();
-    return texts.text(onFloor(facts.panel()) ? "note.datum.floor" : "note.datum", "height", shown(y),
+    return texts.text(facts.floor() ? "note.datum.floor" : "note.datum", "height", shown(y),
         "left", shown(x - box.minX()), "up", shown(y - box.minY()),
         "corner", texts.text(facts.straight() ? "corner.straight" : "corner.turned"));
   }
 
   private String dimensions(PanelFacts facts) {
     String unit = texts.text(units == LengthUnit.INCH ? "unit.inch" : "unit.millimetre");
-    return facts.straight()
-        ? texts.text("note.dimensions", "unit", unit, "course", facts.first().piece().course())
-        : texts.text("note.dimensions.turned", "unit", unit);
+    return texts.text(facts.straight() ? "note.dimensions" : "note.dimensions.turned", "unit", unit, "from",
+        texts.text(facts.floor() ? "from.corner" : "from.datum"), "course", facts.first().piece().course());
   }
 
   private Optional<String> movement(PanelFacts facts) {
@@ -91,10 +91,11 @@ final class PanelNotes {
         .map(all -> texts.text("note.survey", "list", OutOfTrue.words(all, units)));
   }
 
-  private String opening(PanelSetOut panel, OpeningSpec opening) {
+  private String opening(PanelFacts facts, OpeningSpec opening) {
     Box box = opening.outline().box();
-    return texts.text(onFloor(panel) ? "note.opening.floor" : "note.opening", "id", opening.id(), "kind",
-        opening.kind(), "width", shown(box.width()), "height", shown(box.height()), "floor", shown(box.minY()));
+    return texts.text(facts.floor() ? "note.opening.floor" : "note.opening", "id", opening.id(), "kind",
+        opening.kind(), "width", shown(box.width()), "height", shown(box.height()), "floor", shown(box.minY()),
+        "left", shown(box.minX() - facts.zero().x()), "up", shown(box.minY() - facts.zero().y()));
   }
 
   private static boolean onFloor(PanelSetOut panel) {

@@ -2,6 +2,7 @@
 package muralbench.export.internal.keysheet;
 
 import java.io.IOException;
+import java.util.OptionalInt;
 import muralbench.base.Messages;
 import muralbench.export.internal.pdf.Canvas;
 import muralbench.setout.geometry.Box;
@@ -39,8 +40,8 @@ final class PanelSheetDrawing {
     DimensionDrawing dimensions = new DimensionDrawing(canvas, sheet.placing(), sheet.window(),
         sheet.gutters().labels(), print.units());
     ReferenceLines lines = new ReferenceLines(canvas, plan, sheet, firstNumber);
-    dimensions.across(across.withSides(facts.panel().spec().openings(), sheet.window()));
-    dimensions.up(up.withHeights(facts.panel().spec().openings(), sheet.window()));
+    dimensions.across(across.withSides(facts.panel().spec().openings(), sheet.window()), zero(plan.zeroAcross(sheet)));
+    dimensions.up(up.withHeights(facts.panel().spec().openings(), sheet.window()), zero(plan.zeroUp(sheet)));
     elevation.drawWork();
     lines.drawReferences(print.units());
     lines.drawMatchLines();
@@ -48,18 +49,26 @@ final class PanelSheetDrawing {
     furnish(canvas, sheet, index);
   }
 
+  /** Words that tell where the zero of an axis is, or nothing. */
+  private String zero(OptionalInt other) {
+    String key = plan.facts().floor() ? "zero.elsewhere.floor" : "zero.elsewhere";
+    return other.isPresent() ? texts.text(key, "sheet", firstNumber + other.getAsInt()) : "";
+  }
+
   private void furnish(Canvas canvas, SheetPlan sheet, int index) throws IOException {
     SheetFurniture furniture = new SheetFurniture(canvas, sheet.layout());
     String name = PrintTexts.name(plan.facts().panel().spec());
+    String view = texts.text(plan.facts().floor() ? "seen.above" : "seen.front");
     String aside = texts.text(plan.sheets().size() == 1 ? "heading.panel.whole" : "heading.panel.part",
-        "number", index + 1, "count", plan.sheets().size());
+        "seen", view, "number", index + 1, "count", plan.sheets().size());
     furniture.heading(texts.text("heading.panel", "panel", name), aside);
     boolean parted = plan.sheets().size() > 1;
     furniture.draw(print.titleBlock(name, plan.scale().name(), firstNumber + index, count),
-        new PanelNotes(print).of(plan.facts(), sheet), sheet.layout().notes(parted), texts.text("safety"));
+        new PanelNotes(texts, print.units()).of(plan.facts(), sheet.window(), firstNumber + plan.firstTileSheet()),
+        sheet.layout().notes(parted), texts.text("safety"));
     Box legend = sheet.layout().legend();
     double split = legend.minX() + SheetLayout.LEGEND;
-    new Legend(canvas, texts).draw(new Box(legend.minX(), legend.minY(), split, legend.maxY()),
+    new Legend(canvas, texts, plan.facts().floor()).draw(new Box(legend.minX(), legend.minY(), split, legend.maxY()),
         !plan.facts().panel().movement().isEmpty());
     if (parted) {
       Box map = new Box(split + 1, legend.minY(), legend.maxX() - 1, legend.maxY());

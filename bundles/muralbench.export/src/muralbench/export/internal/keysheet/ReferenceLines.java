@@ -3,6 +3,7 @@ package muralbench.export.internal.keysheet;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import muralbench.base.Messages;
 import muralbench.base.length.LengthText;
@@ -29,6 +30,8 @@ final class ReferenceLines {
   private static final Type NAME = Type.plain(2.1);
   private static final double ROW = 3.4;
   private static final double SAME = 0.5;
+  /** Legs of the mark of a corner, mm. */
+  private static final double CORNER = 2.4;
 
   private final Canvas canvas;
   private final PanelPlan plan;
@@ -53,13 +56,18 @@ final class ReferenceLines {
     double gutter = sheet.gutters().labels();
     if (datum.y() >= window.minY() && datum.y() <= window.maxY()) {
       level(sheet.placing().y(datum.y()), shown, gutter, units);
+    } else {
+      lowestCourse(shown, gutter, units);
+    }
+    if (plan.facts().floor() && window.grown(SAME).holds(Box.of(plan.facts().zero(), plan.facts().zero()))) {
+      canvas.fill(List.of(cornerMark(sheet.placing().of(plan.facts().zero()))), 0);
     }
     boolean same = Math.abs(sheet.placing().x(datum.x()) - sheet.placing().x(middle)) < SAME;
     if (!same && middle >= window.minX() && middle <= window.maxX()) {
       upright(sheet.placing().x(middle), shown, gutter + 1, CENTRE, texts.text("centre.name"));
     }
     if (datum.x() >= window.minX() && datum.x() <= window.maxX()) {
-      String name = texts.text(same ? "plumb.centre.name" : "plumb.name");
+      String name = named(same ? "plumb.centre.name" : "plumb.name");
       upright(sheet.placing().x(datum.x()), shown, gutter + 1 + ROW, PLUMB, name);
     }
   }
@@ -67,11 +75,43 @@ final class ReferenceLines {
   private void level(double y, Box shown, double gutter, LengthUnit units) throws IOException {
     double end = shown.maxX() + gutter + 1;
     canvas.line(new Vec(shown.minX() - gutter - 1, y), new Vec(end, y), DATUM);
-    canvas.fill(List.of(Contour.polygon(List.of(new Vec(end, y), new Vec(end + 1.6, y + 2.4),
-        new Vec(end - 1.6, y + 2.4)))), 0);
-    boolean floor = plan.facts().panel().spec().surface().equals("floor");
-    String name = texts.text(floor ? "datum.name.floor" : "datum.name",
-        "height", LengthText.shown(plan.facts().first().datum().y(), units));
+    canvas.fill(List.of(levelMark(end, y)), 0);
+    besideLevel(named("datum.name", "height", height(plan.facts().first().datum().y(), units)), y, end);
+  }
+
+  /** Where another sheet has the datum, the height of the lowest course line of this one. */
+  private void lowestCourse(Box shown, double gutter, LengthUnit units) throws IOException {
+    Optional<Double> line = RunningDimensions.courseLines(plan.facts()).stream()
+        .filter(place -> place >= sheet.window().minY() && place <= sheet.window().maxY()).findFirst();
+    if (line.isPresent()) {
+      double y = sheet.placing().y(line.get());
+      double end = shown.maxX() + gutter + 1;
+      canvas.line(new Vec(shown.maxX(), y), new Vec(end, y), Pen.THIN);
+      canvas.stroke(List.of(levelMark(end, y)), Pen.THIN);
+      besideLevel(named("course.name", "height", height(line.get(), units), "sheet",
+          firstNumber + plan.firstTileSheet()), y, end);
+    }
+  }
+
+  /** A height above the finished floor or, on floors, a distance from the marked corner. */
+  private String height(double y, LengthUnit units) {
+    return LengthText.shown(plan.facts().floor() ? y - plan.facts().zero().y() : y, units);
+  }
+
+  private String named(String key, Object... values) {
+    return texts.text(plan.facts().floor() ? key + ".floor" : key, values);
+  }
+
+  private static Contour levelMark(double x, double y) {
+    return Contour.polygon(List.of(new Vec(x, y), new Vec(x + 1.6, y + 2.4), new Vec(x - 1.6, y + 2.4)));
+  }
+
+  /** The mark at the lower left corner from which all dimensions of a floor count. */
+  static Contour cornerMark(Vec corner) {
+    return Contour.polygon(List.of(corner, corner.plus(new Vec(-CORNER, 0)), corner.plus(new Vec(0, -CORNER))));
+  }
+
+  private void besideLevel(String name, double y, double end) throws IOException {
     Box drawing = sheet.layout().drawing();
     double half = canvas.lettering().width(name, NAME) / 2 + 1;
     double place = Math.max(drawing.minY() + half, Math.min(drawing.maxY() - 8 - half, y));

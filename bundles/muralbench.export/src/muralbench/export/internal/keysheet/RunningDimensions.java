@@ -3,6 +3,8 @@ package muralbench.export.internal.keysheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
@@ -42,26 +44,41 @@ record RunningDimensions(double datum, List<Double> places) {
     places = List.copyOf(kept);
   }
 
-  /** Along the lower edge: left edges of the tiles in the course of the first tile, edges of the panel. */
+  /**
+   * Along the lower edge: left edges of the tiles in the course of the first tile, or their leftmost corners where they
+   * do not lie level; edges of the panel.
+   */
   static RunningDimensions across(PanelFacts facts) {
     List<Double> places = new ArrayList<>(List.of(facts.box().minX(), facts.box().maxX()));
-    if (facts.straight()) {
-      int course = facts.first().piece().course();
-      facts.panel().pieces().stream().filter(piece -> piece.course() == course)
-          .forEach(piece -> places.add(piece.face().box().minX()));
-    }
+    int course = facts.first().piece().course();
+    facts.panel().pieces().stream().filter(piece -> piece.course() == course)
+        .forEach(piece -> places.add(piece.face().box().minX()));
     places.removeIf(place -> place < facts.box().minX() || place > facts.box().maxX());
-    return new RunningDimensions(facts.first().datum().x(), places);
+    return new RunningDimensions(facts.zero().x(), places);
   }
 
-  /** Along the left edge: lower edges of the courses, edges of the panel. */
+  /** Along the left edge: the courses, see {@link #courseLines}, and edges of the panel. */
   static RunningDimensions up(PanelFacts facts) {
     List<Double> places = new ArrayList<>(List.of(facts.box().minY(), facts.box().maxY()));
-    if (facts.straight()) {
-      facts.panel().pieces().stream().map(Piece::face).forEach(face -> places.add(face.box().minY()));
+    places.addAll(courseLines(facts));
+    return new RunningDimensions(facts.zero().y(), places);
+  }
+
+  /**
+   * The heights of the courses, rising: lower edges of the tiles, or the lowest corner of each course where the tiles
+   * do not lie level. Heights outside the panel are left out.
+   */
+  static List<Double> courseLines(PanelFacts facts) {
+    TreeSet<Double> lines = new TreeSet<>();
+    Map<Integer, Double> lowest = new TreeMap<>();
+    for (Piece piece : facts.panel().pieces()) {
+      double low = piece.face().box().minY();
+      lowest.merge(piece.course(), low, Math::min);
+      lines.add(low);
     }
-    places.removeIf(place -> place < facts.box().minY() || place > facts.box().maxY());
-    return new RunningDimensions(facts.first().datum().y(), places);
+    List<Double> kept = new ArrayList<>(facts.straight() ? lines : new TreeSet<>(lowest.values()));
+    kept.removeIf(line -> line < facts.box().minY() || line > facts.box().maxY());
+    return kept;
   }
 
   /** Across a wall: the sides of panels, from the leftmost. */

@@ -16,6 +16,8 @@ import muralbench.setout.geometry.Vec;
 final class SheetPlanner {
   /** Distance of texts from match lines, mm. */
   private static final double OFF_MATCH = 0.6;
+  /** A tile that a match line only touches lies on one sheet, mm. */
+  private static final double TOUCH = 0.01;
 
   private final PanelFacts facts;
   private final PanelPlanner.Trial trial;
@@ -45,7 +47,8 @@ final class SheetPlanner {
         }
       }
     }
-    return Optional.of(new PanelPlan(facts, trial.scale(), grid, sheets));
+    FirstTile first = FirstTile.of(facts.panel(), piece -> grid.keepsWhole(piece.box(), TOUCH));
+    return Optional.of(new PanelPlan(facts.startingWith(first), trial.scale(), grid, sheets));
   }
 
   /** For every window the numbers of the pieces that reach into it. */

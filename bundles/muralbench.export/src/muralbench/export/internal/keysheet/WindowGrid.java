@@ -71,6 +71,12 @@ record WindowGrid(List<Double> across, List<Double> up) {
     return new Box(across.get(column), up.get(row), across.get(column + 1), up.get(row + 1));
   }
 
+  /** Whether a part of the panel lies in one window, but for {@code touch} mm. */
+  boolean keepsWhole(Box part, double touch) {
+    Box core = part.grown(-touch);
+    return row(core.minY()) == row(core.maxY()) && column(core.minX()) == column(core.maxX());
+  }
+
   /** The column of a place across; places outside belong to the nearest. */
   int column(double x) {
     return index(across, x);
