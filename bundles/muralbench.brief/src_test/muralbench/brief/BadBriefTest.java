@@ -110,7 +110,8 @@ class BadBriefTest {
     "\"rectangle\": [0, 36, 72, 48]|\"measured\": { \"at\": [0, 0], \"bottom\": 4, \"right\": 3, \"top\": 4, "
         + "\"left\": 3, \"rising\": 5, \"falling\": 5, \"rise\": \"4 in\" }|/panels/0/outline/measured/rise|as long as",
     "\"rectangle\": [0, 36, 72, 48]|\"measured\": { \"at\": [0, 0], \"bottom\": 4, \"right\": 3, \"top\": 4, "
-        + "\"left\": 3, \"rising\": 5, \"falling\": 5, \"accuracy\": 0 }|/panels/0/outline/measured/accuracy|the accuracy 0 is not",
+        + "\"left\": 3, \"rising\": 5, \"falling\": 5, \"accuracy\": 0 }|/panels/0/outline/measured/accuracy|"
+        + "the accuracy 0 is not above 0",
     "\"rectangle\": [0, 36, 72, 48]|\"levelLine\": { \"at\": [0, 0], \"stations\": [[0, 1, 2]] }|"
         + "/panels/0/outline/levelLine/stations|1 entries instead of at least 2",
     "\"rectangle\": [0, 36, 72, 48]|\"levelLine\": { \"at\": [0, 0], \"stations\": [[5, 1, 2], [5, 1, 2]] }|"

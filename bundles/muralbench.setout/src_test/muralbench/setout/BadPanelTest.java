@@ -42,7 +42,7 @@ class BadPanelTest {
   @Test
   void anOpeningOutsideACurveIsToldThePlaceThatIsFarthestOut() {
     String problem = refused(Walls.circle(0, 0, 20).opening(10, 10, 5, 10)).problem();
-    assertEquals("the opening reaches up to 127 mm out, near x = 381 mm, y = 508 mm, of panel A", problem);
+    assertEquals("the opening reaches up to 127 mm outside panel A, near x = 381 mm, y = 508 mm", problem);
   }
 
   @Test

@@ -33,7 +33,8 @@ final class NearName {
       alike++;
     }
     int changes = changes(a, b);
-    return changes <= MOST_CHANGES && 2 * changes < Math.max(a.length(), b.length()) || alike >= 3 && 3 * alike >= 2 * shorter;
+    return changes <= MOST_CHANGES && 2 * changes < Math.max(a.length(), b.length())
+        || alike >= 3 && 3 * alike >= 2 * shorter;
   }
 
   /** Single letters to put in, take out or exchange to make one word of the other (Levenshtein distance). */

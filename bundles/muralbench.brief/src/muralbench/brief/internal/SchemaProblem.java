@@ -54,7 +54,8 @@ final class SchemaProblem {
 
   /** A newer program may have given the fields another meaning, so its briefs are not guessed at. */
   private boolean isNewer() {
-    return pointer.equals(BriefSchema.VERSION) && value.isNumber() && value.decimalValue().compareTo(BigDecimal.ONE) > 0;
+    return pointer.equals(BriefSchema.VERSION) && value.isNumber()
+        && value.decimalValue().compareTo(BigDecimal.ONE) > 0;
   }
 
   private InputException required(JsonNode rule) {
@@ -65,8 +66,8 @@ final class SchemaProblem {
       if (!value.has(name)) {
         Optional<String> similar = NearName.of(name, strange);
         return similar.isPresent()
-            ? BriefProblem.at(new Field(value, pointer).at(similar.get()).pointer(), "misspelt", "name", name, "similar",
-                similar.get())
+            ? BriefProblem.at(new Field(value, pointer).at(similar.get()).pointer(), "misspelt", "name", name,
+                "similar", similar.get())
             : BriefProblem.at(pointer + "/" + name, keyword, "name", name, "example",
                 example(owner().path("properties").path(name)));
       }

@@ -41,9 +41,10 @@ final class Overhang {
     Geometry outside = TiledRegion.overlay(hole, outline, OverlayNG.DIFFERENCE);
     if (outside.getArea() > SetOut.DUST_AREA) {
       Overhang overhang = new Overhang(units);
-      String how = overhang.sides(opening.outline().box(), panel.outline().box());
-      throw new InputException(opening.id(), overhang.texts.text("opening.outside", "panel", panel.id(), "how",
-          how.isEmpty() ? overhang.farthest(outside, outline) : how), overhang.texts.text("opening.outside.remedy"));
+      String sides = overhang.sides(opening.outline().box(), panel.outline().box());
+      String problem = sides.isEmpty() ? overhang.farthest(outside, outline, panel.id())
+          : overhang.texts.text("opening.outside", "sides", sides, "panel", panel.id());
+      throw new InputException(opening.id(), problem, overhang.texts.text("opening.outside.remedy"));
     }
   }
 
@@ -63,11 +64,11 @@ final class Overhang {
     }
   }
 
-  private String farthest(Geometry outside, Polygon outline) {
+  private String farthest(Geometry outside, Polygon outline, String panel) {
     Coordinate at = Arrays.stream(outside.getCoordinates()).max(Comparator.comparingDouble(c -> far(c, outline)))
         .orElseThrow();
-    return texts.text("opening.outside.near", "far", shown(far(at, outline)), "x", LengthText.shown(at.x, units), "y",
-        LengthText.shown(at.y, units));
+    return texts.text("opening.outside.near", "far", shown(far(at, outline)), "panel", panel, "x",
+        LengthText.shown(at.x, units), "y", LengthText.shown(at.y, units));
   }
 
   private static double far(Coordinate point, Polygon outline) {
