@@ -81,9 +81,10 @@ final class PanelNotes {
 
   private String movement(PanelFacts facts, MovementJoint joint) {
     boolean vertical = joint.axis() == MovementAxis.VERTICAL;
-    double from = joint.at() - (vertical ? facts.first().datum().x() : facts.first().datum().y());
+    double from = joint.at() - (vertical ? facts.zero().x() : facts.zero().y());
     String way = vertical ? from < 0 ? "left" : "right" : from < 0 ? "below" : "above";
-    return texts.text("note.movement." + way, "width", shown(joint.width()), "distance", shown(Math.abs(from)));
+    String key = "note.movement." + way + (facts.floor() ? ".floor" : "");
+    return texts.text(key, "width", shown(joint.width()), "distance", shown(Math.abs(from)));
   }
 
   private Optional<String> survey(PanelSetOut panel) {

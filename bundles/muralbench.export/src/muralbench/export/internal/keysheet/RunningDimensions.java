@@ -94,6 +94,12 @@ record RunningDimensions(double datum, List<Double> places) {
         panels.stream().flatMapToDouble(box -> DoubleStream.of(box.minY(), box.maxY())).boxed().toList());
   }
 
+  /** Up the plan of a floor: edges of panels from the lowest. */
+  static RunningDimensions upFloor(List<Box> panels) {
+    double low = panels.stream().mapToDouble(Box::minY).min().orElseThrow();
+    return new RunningDimensions(low, upWall(panels).places().stream().filter(place -> place >= low).toList());
+  }
+
   /** These dimensions and those to the sides of the openings of which something shows in a window. */
   RunningDimensions withSides(List<OpeningSpec> openings, Box window) {
     return and(openings, window, box -> List.of(box.minX(), box.maxX()));

@@ -17,17 +17,17 @@ import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
 
-/** Draws the elevation of the whole wall with its panels named. */
+/** Draws the elevation of the whole wall, or the plan of the whole floor, with its panels named. */
 final class WallDrawing {
   private static final double GROUND = 0.9;
   private static final Type FLOOR = Type.plain(2.1);
 
   private final Canvas canvas;
-  private final WallPlan plan;
+  private final WallPlan.View plan;
   private final KeyLetters letters;
   private final Messages texts;
 
-  WallDrawing(Canvas canvas, WallPlan plan, KeyLetters letters, Messages texts) {
+  WallDrawing(Canvas canvas, WallPlan.View plan, KeyLetters letters, Messages texts) {
     this.canvas = canvas;
     this.plan = plan;
     this.letters = letters;
@@ -39,7 +39,7 @@ final class WallDrawing {
     List<Box> boxes = plan.drawn().stream().map(panel -> panel.spec().outline().box()).toList();
     DimensionDrawing dimensions = new DimensionDrawing(canvas, placing, plan.window(), WallPlan.GUTTER, units);
     dimensions.across(RunningDimensions.acrossWall(boxes));
-    dimensions.up(RunningDimensions.upWall(boxes));
+    dimensions.up(plan.wall() ? RunningDimensions.upWall(boxes) : RunningDimensions.upFloor(boxes));
     for (PanelSetOut panel : plan.drawn()) {
       Contour edge = placing.of(panel.spec().outline());
       canvas.fill(List.of(edge), GROUND);
@@ -65,7 +65,7 @@ final class WallDrawing {
 
   /** Names every panel: id and title or the id alone in it, or the id beside it. */
   private void name() throws IOException {
-    Box drawing = plan.layout().drawing();
+    Box drawing = plan.slot();
     Box shown = plan.placing().of(plan.window());
     Box free = new Box(shown.minX() - WallPlan.GUTTER, shown.minY(), drawing.maxX() - 1, drawing.maxY() - 8);
     Board board = new Board(free);
@@ -86,6 +86,11 @@ final class WallDrawing {
       placer.outside(room(List.of(spec.outline()), spec.id()), spec.outline().box().centre());
     }
     new LabelDrawing(canvas).draw(placer.labels(), GROUND);
+  }
+
+  /** Writes what the view is above it. */
+  void caption(String text) throws IOException {
+    canvas.text(text, FLOOR, new Vec(plan.slot().minX() + 3, plan.slot().maxY() - 4), Canvas.Align.LEFT);
   }
 
   private KeyRoom room(List<Contour> edges, String name) throws IOException {

@@ -51,13 +51,23 @@ final class WallSheets {
     List<List<String>> shown = lines.subList(Math.min(from, lines.size()), Math.min(from + rows, lines.size()));
     double top = index == 0 ? drawing.minY() + wall.indexRows() * WallPlan.ROW + 2 : drawing.maxY() - HEADING;
     if (index == 0) {
-      new WallDrawing(canvas, wall, letters, texts).draw(print.units());
+      drawViews(canvas);
     }
-    furniture.heading(print.project(), texts.text(wall.wall() ? "heading.wall" : "heading.floor"));
+    furniture.heading(print.project(), texts.text(wall.wall() ? wall.floor() ? "heading.both" : "heading.wall" : "heading.floor"));
     new SheetIndex(texts, print.units())
         .draw(canvas, new Box(drawing.minX() + 3, drawing.minY(), drawing.maxX() - 3, top), shown);
     furniture.draw(print.titleBlock(texts.text("title.wall"), wall.scale().name(), index + 1, countOfAll()),
         notes(), wall.layout().legend(), texts.text("safety"));
+  }
+
+  private void drawViews(Canvas canvas) throws IOException {
+    for (WallPlan.View view : wall.views()) {
+      WallDrawing drawing = new WallDrawing(canvas, view, letters, texts);
+      drawing.draw(print.units());
+      if (wall.wall() && !view.wall()) {
+        drawing.caption(texts.text("caption.floor"));
+      }
+    }
   }
 
   private List<List<String>> lines() {
@@ -74,9 +84,16 @@ final class WallSheets {
   private List<String> notes() {
     int pieces = panels.stream().mapToInt(plan -> plan.facts().panel().pieces().size()).sum();
     int cut = panels.stream().mapToInt(plan -> plan.facts().panel().cut()).sum();
-    return List.of(
-        texts.text("note.wall.counts", "panels", panels.size(), "pieces", pieces, "whole", pieces - cut, "cut", cut),
-        texts.text(wall.wall() ? "note.wall.heights" : "note.wall.floor"), texts.text("note.wall.order"),
-        texts.text("note.keys"));
+    List<String> notes = new ArrayList<>(List.of(
+        texts.text("note.wall.counts", "panels", panels.size(), "pieces", pieces, "whole", pieces - cut, "cut", cut)));
+    if (wall.wall()) {
+      notes.add(texts.text("note.wall.heights"));
+    }
+    if (wall.floor()) {
+      notes.add(texts.text("note.wall.floor"));
+    }
+    notes.add(texts.text("note.wall.order"));
+    notes.add(texts.text(wall.wall() ? "note.keys" : "note.keys.floor"));
+    return notes;
   }
 }

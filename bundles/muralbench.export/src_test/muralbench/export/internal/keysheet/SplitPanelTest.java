@@ -144,4 +144,19 @@ class SplitPanelTest {
       assertTrue(across.places().stream().anyMatch(place -> Math.abs(place - left) < 0.1), piece.key());
     }
   }
+
+  @Test
+  void overviewShowsTheFloorBelowTheWall() throws Exception {
+    WallPlan plan = WallPlan.of(List.of(hexagons("floor"), TrialWalls.splash()), Paper.A4, LengthUnit.MILLIMETRE);
+    WallPlan.View wall = plan.views().get(0);
+    WallPlan.View floor = plan.views().get(1);
+    assertEquals("S", wall.drawn().get(0).spec().id());
+    assertEquals("H", floor.drawn().get(0).spec().id());
+    assertTrue(floor.placing().of(floor.window()).maxY() < wall.placing().of(wall.window()).minY());
+    try (PDDocument document =
+        PrintedSheets.printed(folder, Paper.A4, LengthUnit.MILLIMETRE, hexagons("floor"), TrialWalls.splash())) {
+      List<String> texts = ReadSheet.texts(document, 0).stream().map(ReadSheet.Text::text).toList();
+      assertTrue(texts.contains("Plan of the floor, seen from above") && texts.contains("2400"), texts.toString());
+    }
+  }
 }
