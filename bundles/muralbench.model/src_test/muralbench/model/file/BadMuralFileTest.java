@@ -283,6 +283,30 @@ class BadMuralFileTest {
     assertRefused("file format 1");
   }
 
+  /** Read as version 1, the joint would become that of the mural, which version 2 does not have: 0. */
+  @ParameterizedTest
+  @ValueSource(strings = {"<panels id=\"A\" joint=\"3\"/>", "<panels id=\"A\"><bond offset=\"0.5\"/></panels>",
+    "<panels id=\"A\" surface=\"floor\"/>", "<panels id=\"A\"><origin xsi:type=\"mural:FixedOrigin\"/></panels>",
+    "<site exposure=\"exterior\"/>", "<panels id=\"A\" edgeGap=\"2\"/>",
+    "<panels id=\"A\"><outline xsi:type=\"mural:MeasuredOutline\"/></panels>"})
+  void newerContentUnderAnOldNumberIsRefused(String part) throws Exception {
+    new Zips().add("manifest.json", Zips.manifest(1)).add("mural.xmi", OPEN + part + "</mural:Mural>").write(file);
+    assertRefused("which that format does not have");
+  }
+
+  @Test
+  void unknownFieldUnderAnOldNumber() throws Exception {
+    new Zips().add("manifest.json", Zips.manifest(1))
+        .add("mural.xmi", OPEN + "<tileKinds id=\"T\" colour=\"red\"/></mural:Mural>").write(file);
+    assertRefused("\"colour\"");
+  }
+
+  @Test
+  void objectWithoutANamespace() throws Exception {
+    Zips.mural("<Mural><site/></Mural>").write(file);
+    assertRefused("without a namespace");
+  }
+
   private static String withPanel(String tile) {
     return OPEN + "<site/><tileKinds id=\"T\" width=\"1\" height=\"1\"/><panels id=\"A\" tileKind=\"" + tile + "\">"
         + "<outline xsi:type=\"mural:CircleOutline\" radius=\"1\"/><bond/>"

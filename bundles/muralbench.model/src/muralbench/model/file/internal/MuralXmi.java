@@ -80,7 +80,7 @@ public final class MuralXmi {
 
   private static InputException problem(XMIException error, FileProblem problem) {
     if (error instanceof PackageNotFoundException e) {
-      return problem.of(error, "foreign", "name", e.uri());
+      return e.uri() == null ? problem.of(error, "unnamed") : problem.of(error, "foreign", "name", e.uri());
     }
     if (error instanceof FeatureNotFoundException e) {
       return problem.of(error, "unknown", "name", e.getName());

@@ -3,13 +3,16 @@ package muralbench.model.file.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
 import muralbench.base.InputException;
 import muralbench.model.MuralPackage;
+import org.w3c.dom.Attr;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.NamedNodeMap;
 import org.w3c.dom.Node;
 
 /**
@@ -26,6 +29,12 @@ final class Version1To2 implements Migration {
   /** {@code balanced}, or x and y in millimetres. */
   private static final Pattern ORIGIN = Pattern.compile("balanced|(" + NUMBER + ") (" + NUMBER + ")");
 
+  /** Attributes, elements and kinds of elements that came with version 2; those still unknown to it are refused later. */
+  private static final Set<String> LATER_FIELDS = Set.of("joint", "edgeGap", "surface", "site");
+  private static final Set<String> LATER_PARTS = Set.of("site", "bond", "origin", "settings", "books", "works");
+  private static final Set<String> LATER_TYPES =
+      Set.of("BalancedOrigin", "FixedOrigin", "MeasuredOutline", "LevelLineOutline");
+
   @Override
   public int from() {
     return 1;
@@ -34,6 +43,7 @@ final class Version1To2 implements Migration {
   @Override
   public void migrate(Document document, FileProblem problem) throws InputException {
     Element mural = document.getDocumentElement();
+    refuseLater(mural, problem);
     Element site = child(mural, "site");
     move(mural, "exposure", site, "exposure");
     String joint = take(mural, "jointWidth", "0");
@@ -44,6 +54,29 @@ final class Version1To2 implements Migration {
       }
       addBond(panel, problem);
       addOrigin(panel, problem);
+    }
+  }
+
+  /** Another version's content under the number 1 would lose what it says: joints, bonds and origins. */
+  private static void refuseLater(Element element, FileProblem problem) throws InputException {
+    NamedNodeMap attributes = element.getAttributes();
+    for (int i = 0; i < attributes.getLength(); i++) {
+      Attr attribute = (Attr) attributes.item(i);
+      boolean own = attribute.getNamespaceURI() == null;
+      if (own && LATER_FIELDS.contains(attribute.getName())) {
+        throw problem.of("later", "name", attribute.getName());
+      }
+      if (!own && LATER_TYPES.contains(attribute.getValue().substring(attribute.getValue().indexOf(':') + 1))) {
+        throw problem.of("later", "name", attribute.getValue());
+      }
+    }
+    for (Node node = element.getFirstChild(); node != null; node = node.getNextSibling()) {
+      if (node instanceof Element child) {
+        if (LATER_PARTS.contains(child.getNodeName())) {
+          throw problem.of("later", "name", child.getNodeName());
+        }
+        refuseLater(child, problem);
+      }
     }
   }
 
