@@ -9,11 +9,11 @@ public class LengthFormatException extends Exception {
   public enum Problem {
     /** Nothing there. */
     EMPTY,
-    /** Not a number, or words in the wrong order. */
+    /** Not a finite number, or words in the wrong order. */
     UNREADABLE,
     /** A unit that is not known. */
     UNKNOWN_UNIT,
-    /** Not finite, or over 1e9 mm. */
+    /** Over {@link LengthText#LIMIT}. */
     OUT_OF_RANGE
   }
 

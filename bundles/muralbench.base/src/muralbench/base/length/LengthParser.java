@@ -7,6 +7,7 @@ import java.text.Normalizer;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import muralbench.base.Messages;
@@ -19,15 +20,20 @@ final class LengthParser {
   /** Longer texts are not looked at; the longest that {@link LengthText#exact} writes is about 350 characters. */
   private static final int LONGEST = 1000;
 
+  /** Joins two numbers; with a blank before it alone it would be a sign, which a length has in front only. */
+  private static final String DASH = " - |- ?";
+
   /** A number: whole-and-fraction, fraction, or decimal; four groups. Runs of digits are never split (++). */
-  private static final String NUMBER = "(?:(?:(\\d++)(?: ?- ?| ))?(\\d++) ?/ ?(\\d++)|(\\d++\\.?+\\d*+|\\.\\d++))";
-  private static final String TERM = NUMBER + "(?: ?([a-z]++\\.?+|['\"]))?";
-  private static final Pattern LENGTH = Pattern.compile("([+-]?) ?" + TERM + "(?:(?: ?- ?| ?)" + TERM + ")?");
+  private static final String NUMBER =
+      "(?:(?:(\\d++)(?:" + DASH + "| ))?(\\d++) ?/ ?(\\d++)|(\\d++\\.?+\\d*+|\\.\\d++))";
+  private static final String TERM = NUMBER + "(?: ?([A-Za-z]++\\.?+|['\"]))?";
+  private static final Pattern LENGTH = Pattern.compile("([+-]?) ?" + TERM + "(?:(?:" + DASH + "| ?)" + TERM + ")?");
   private static final int GROUPS_OF_TERM = 5;
 
   private static final BigDecimal INCH = new BigDecimal("25.4");
   private static final BigDecimal FOOT = new BigDecimal("304.8");
   private static final Map<String, BigDecimal> UNITS = units();
+  private static final Set<String> METRIC_SYMBOLS = Set.of("mm", "cm", "m");
 
   private final String text;
   private final LengthUnit unit;
@@ -51,8 +57,8 @@ final class LengthParser {
     if (plain.isEmpty()) {
       throw problem(Problem.EMPTY, "length.empty", "");
     }
-    if (plain.matches("[+-]?(nan|inf|infinity|∞)")) {
-      throw problem(Problem.OUT_OF_RANGE, "length.outOfRange", "");
+    if (plain.matches("[+-]? ?(?i:nan|inf|infinity|∞)")) {
+      throw problem(Problem.UNREADABLE, "length.notNumber", "");
     }
     Matcher matcher = LENGTH.matcher(plain);
     if (plain.length() > LONGEST || !matcher.matches()) {
@@ -100,9 +106,12 @@ final class LengthParser {
     if (name == null) {
       return otherwise;
     }
-    BigDecimal factor = UNITS.get(name.endsWith(".") ? name.substring(0, name.length() - 1) : name);
+    String plain = name.endsWith(".") ? name.substring(0, name.length() - 1) : name;
+    String lower = plain.toLowerCase(Locale.ROOT);
+    // The capital letters of metric symbols tell sizes: 5 Mm is five thousand kilometres (BIPM, The SI Brochure, 3).
+    BigDecimal factor = METRIC_SYMBOLS.contains(lower) ? UNITS.get(plain) : UNITS.get(lower);
     if (factor == null) {
-      boolean power = name.equals("e");
+      boolean power = lower.equals("e");
       throw power ? problem(Problem.UNREADABLE, "length.unreadable", "")
           : problem(Problem.UNKNOWN_UNIT, "length.unknownUnit", name);
     }
@@ -116,11 +125,11 @@ final class LengthParser {
     return new LengthFormatException(problem, text == null ? "" : text, message, example);
   }
 
-  /** Lower case, one kind of quote, prime, dash, slash and single blanks; {@code ½} becomes {@code 1/2}. */
+  /** One kind of quote, prime, dash, slash and single blanks; {@code ½} becomes {@code 1/2}. */
   private static String plain(String text) {
     StringBuilder plain = new StringBuilder(text.length() + 8);
     text.chars().limit(LONGEST + 1L).forEach(c -> plain.append(plain((char) c)));
-    return plain.toString().replace("''", "\"").replaceAll(" +", " ").strip().toLowerCase(Locale.ROOT);
+    return plain.toString().replace("''", "\"").replaceAll(" +", " ").strip();
   }
 
   private static String plain(char c) {

@@ -13,8 +13,11 @@ import java.math.RoundingMode;
  * <p>Never looks at a locale: the decimal mark is a point, digits are 0 to 9.
  */
 public final class LengthText {
-  /** Longest length that is read or written, millimetres (1000 km). */
-  public static final double LIMIT = 1e9;
+  /** Longest length that is read, millimetres (1 km); nothing on a wall is farther. */
+  public static final double LIMIT = 1e6;
+
+  /** Longest length that is written as it is, millimetres: what is too long has to be shown to be mended. */
+  private static final double LONGEST_WRITTEN = 1e9;
 
   private static final BigDecimal INCH = BigDecimal.valueOf(254, 1);
   private static final BigDecimal SIXTEENTH_INCH = BigDecimal.valueOf(15875, 4);
@@ -39,7 +42,8 @@ public final class LengthText {
    * Reads a length as a person types it: {@code 5 ft 3 1/2 in}, {@code 5' 3-1/2"}, {@code 63.5 in}, {@code 1/8},
    * {@code 1600 mm}, {@code 1.6 m}, {@code 160 cm}; a number without a unit is in {@code unit}, after feet it is in
    * inches. Free of any locale: the decimal mark is a point. Typographic primes, quotes, dashes, blanks and fractions
-   * such as {@code ½} are read too; powers of ten such as {@code 1e3} are not.
+   * such as {@code ½} are read too; powers of ten such as {@code 1e3} are not. Capitals do not matter, save in the
+   * metric symbols: {@code Mm} would be a million metres.
    *
    * @return millimetres, finite, at most {@link #LIMIT} in size; may be negative
    * @throws LengthFormatException if the text is no length
@@ -50,12 +54,13 @@ public final class LengthText {
 
   /**
    * The length as text from which {@link #parse} gives back exactly the same double, with its unit; a fraction where
-   * the length is a whole number of 64ths of an inch, else a plain decimal of as few digits as will do.
+   * the length is a whole number of 64ths of an inch, else a plain decimal of as few digits as will do. A length over
+   * {@link #LIMIT} is written too, and not read again.
    *
-   * @throws IllegalArgumentException if the length is not finite or larger than {@link #LIMIT}
+   * @throws IllegalArgumentException if the length is not finite or larger than 1e9
    */
   public static String exact(double millimetres, LengthUnit unit) {
-    if (!(Math.abs(millimetres) <= LIMIT)) {
+    if (!(Math.abs(millimetres) <= LONGEST_WRITTEN)) {
       throw new IllegalArgumentException("no length: " + millimetres);
     }
     double size = Math.abs(millimetres);

@@ -26,7 +26,8 @@ class LengthTextTest {
     "63 1/2|1612.9", "63½|1612.9", "1/8|3.175", "⅛|3.175", "3⁄8 in|9.525", "¼|6.35", "¾ in|19.05",
     "7/12|14.8166666666666667",
     "1600 mm|1600", "1.6 m|1600", "160 cm|1600", "160cm|1600", "1600 millimetres|1600", "5 ft|1524", "5'|1524",
-    "5 ft.|1524", "5.5 ft|1676.4", "5' 6|1676.4", "5' 14\"|1879.6", "1/2 ft|152.4", "0|0", "0 in|0", ".5|12.7",
+    "5 ft.|1524", "1 ft - 3 in|381", "1 ft-3 in|381", "1'- 3\"|381", "63 - 1/2|1612.9", "5 IN|127", "5 Ft|1524",
+    "5 Metres|5000", "5.5 ft|1676.4", "5' 6|1676.4", "5' 14\"|1879.6", "1/2 ft|152.4", "0|0", "0 in|0", ".5|12.7",
     "5.|127", "-3-1/2|-88.9", "−3½|-88.9", "+6|152.4", "- 6 in|-152.4", "-5 ft 3 in|-1600.2", "5/4|31.75",
     "  6   in  |152.4", "6\u00a0in|152.4", "6 in.|152.4"})
   void readsWhatPeopleType(String text, double millimetres) throws Exception {
@@ -47,8 +48,9 @@ class LengthTextTest {
     "5 ft 3 mm|UNREADABLE", "1/0|UNREADABLE", "3-5/4|UNREADABLE", "3.5-1/2|UNREADABLE", "1e3|UNREADABLE",
     "1e-3 mm|UNREADABLE", "1,5|UNREADABLE", "1.2.3|UNREADABLE", "٦|UNREADABLE", "in|UNREADABLE", "3²|UNREADABLE",
     "6 furlongs|UNKNOWN_UNIT", "6 px|UNKNOWN_UNIT", "6 mmm|UNKNOWN_UNIT", "5 yd 3 in|UNKNOWN_UNIT",
-    "NaN|OUT_OF_RANGE", "Infinity|OUT_OF_RANGE", "-inf|OUT_OF_RANGE", "1000001 m|OUT_OF_RANGE",
-    "-1000001 m|OUT_OF_RANGE"})
+    "NaN|UNREADABLE", "Infinity|UNREADABLE", "-inf|UNREADABLE", "∞|UNREADABLE", "1000.001 m|OUT_OF_RANGE",
+    "-1000.001 m|OUT_OF_RANGE", "5 Mm|UNKNOWN_UNIT", "5 MM|UNKNOWN_UNIT", "5 Cm|UNKNOWN_UNIT", "5 M|UNKNOWN_UNIT",
+    "1 ft -3 in|UNREADABLE", "1' -3\"|UNREADABLE", "63 -1/2 in|UNREADABLE", "5 ft +3 in|UNREADABLE"})
   void refusesWhatIsNoLength(String text, Problem problem) {
     LengthFormatException e = assertThrows(LengthFormatException.class, () -> LengthText.parse(text, INCH));
     assertEquals(problem, e.problem());
@@ -74,6 +76,15 @@ class LengthTextTest {
   void unknownUnitIsNamedWithTheKnownOnes() {
     LengthFormatException e = assertThrows(LengthFormatException.class, () -> LengthText.parse("6 px", MILLIMETRE));
     assertTrue(e.getMessage().contains("\"px\"") && e.getMessage().contains("cm"), e.getMessage());
+  }
+
+  @Test
+  void noNumberAndTooLongAreToldApart() throws Exception {
+    assertEquals(1e6, LengthText.parse("1000 m", MILLIMETRE));
+    LengthFormatException none = assertThrows(LengthFormatException.class, () -> LengthText.parse("∞", MILLIMETRE));
+    assertTrue(none.getMessage().startsWith("\"∞\" is not a number."), none.getMessage());
+    LengthFormatException far = assertThrows(LengthFormatException.class, () -> LengthText.parse("2000 m", INCH));
+    assertTrue(far.getMessage().startsWith("\"2000 m\" is over 1 km;"), far.getMessage());
   }
 
   @ParameterizedTest
