@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.base;
 
-import java.util.Objects;
-
 /**
  * An input that cannot be handled: what is wrong, where, and how to mend it, in plain words. The message of the
- * exception joins the three and is fit to be shown to a person as it is.
+ * exception joins the three and is fit to be shown to a person as it is; all are one line each, see {@link PlainLine}.
  */
 public class InputException extends Exception {
   private static final long serialVersionUID = 1L;
@@ -28,10 +26,10 @@ public class InputException extends Exception {
 
   /** As the other constructor, with the failure that led here. */
   public InputException(String place, String problem, String remedy, Throwable cause) {
-    super((place.isEmpty() ? "" : place + ": ") + problem + ". " + remedy, cause);
-    this.place = Objects.requireNonNull(place, "place");
-    this.problem = Objects.requireNonNull(problem, "problem");
-    this.remedy = Objects.requireNonNull(remedy, "remedy");
+    super(PlainLine.of((place.isEmpty() ? "" : place + ": ") + problem + ". " + remedy), cause);
+    this.place = PlainLine.of(place);
+    this.problem = PlainLine.of(problem);
+    this.remedy = PlainLine.of(remedy);
   }
 
   /** The field as a JSON pointer, the file, or the id; may be empty. */

@@ -17,4 +17,12 @@ class InputExceptionTest {
     assertEquals("this is no brief. Choose a brief.",
         new InputException("", "this is no brief", "Choose a brief.").getMessage());
   }
+
+  @Test
+  void eachPartIsOneLineWhateverWasQuoted() {
+    InputException e = new InputException("/a\nb", "\"\u001b[2J\" is not known", "Use \u0085.");
+    assertEquals("/a\\nb", e.place());
+    assertEquals("/a\\nb: \"\\u001b[2J\" is not known. Use \\u0085.", e.getMessage());
+    assertEquals("Use \\u0085.", e.remedy());
+  }
 }

@@ -88,6 +88,7 @@ public final class AtomicFile {
     if (Files.isDirectory(file) || file.getFileName() == null) {
       throw new FileSystemException(MESSAGES.text("file.isFolder", "file", file));
     }
+    refuseSpecial(file);
     if (!Files.isDirectory(file.getParent())) {
       throw new NoSuchFileException(MESSAGES.text("file.noFolder", "folder", file.getParent()));
     }
@@ -96,6 +97,13 @@ public final class AtomicFile {
     }
     if (!Files.isWritable(file.getParent())) {
       throw new AccessDeniedException(MESSAGES.text("folder.readOnly", "folder", file.getParent()));
+    }
+  }
+
+  /** Refuses a pipe, a device and the like, which a rename would do away with. */
+  static void refuseSpecial(Path file) throws IOException {
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new FileSystemException(MESSAGES.text("file.special", "file", file));
     }
   }
 

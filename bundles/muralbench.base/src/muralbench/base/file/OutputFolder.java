@@ -6,14 +6,13 @@ import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.UUID;
 import java.util.regex.Pattern;
 import muralbench.base.Messages;
 
@@ -29,11 +28,11 @@ public final class OutputFolder implements AutoCloseable {
   private static final Pattern UNFIT = Pattern.compile("[\\\\:*?\"<>|\\p{Cntrl}]");
 
   private final Path target;
-  private final Path staging;
+  private final Staging staging;
   private final Map<String, StagedFile> files = new LinkedHashMap<>();
   private boolean committed;
 
-  private OutputFolder(Path target, Path staging) {
+  private OutputFolder(Path target, Staging staging) {
     this.target = target;
     this.staging = staging;
   }
@@ -47,6 +46,7 @@ public final class OutputFolder implements AutoCloseable {
     Path folder = target.toAbsolutePath().normalize();
     Path there = folder;
     while (!Files.exists(there)) {
+      refuseLink(there);
       there = there.getParent();
     }
     if (!Files.isDirectory(there)) {
@@ -56,8 +56,15 @@ public final class OutputFolder implements AutoCloseable {
       throw new AccessDeniedException(MESSAGES.text("folder.readOnly", "folder", there));
     }
     // Inside what is there already: the one place sure to be on the same disk, so that moving in is a rename.
-    Path staging = Files.createDirectory(there.resolve(".muralbench-" + UUID.randomUUID() + ".tmp"));
-    return new OutputFolder(folder, staging);
+    return new OutputFolder(folder, Staging.in(there));
+  }
+
+  /** A link to nothing, or one that leads round in a circle, cannot be made a folder. */
+  private static void refuseLink(Path folder) throws IOException {
+    if (Files.isSymbolicLink(folder)) {
+      AtomicFile.resolve(folder);
+      throw new NoSuchFileException(MESSAGES.text("folder.lost", "folder", folder));
+    }
   }
 
   /** The folder the files go to. */
@@ -79,7 +86,7 @@ public final class OutputFolder implements AutoCloseable {
     if (files.containsKey(key)) {
       throw new IllegalArgumentException("used before: " + name);
     }
-    Path staged = staging.resolve("new").resolve(name);
+    Path staged = staging.folder().resolve("new").resolve(name);
     Files.createDirectories(staged.getParent());
     StagedFile file = StagedFile.create(staged, target.resolve(name));
     files.put(key, file);
@@ -101,8 +108,9 @@ public final class OutputFolder implements AutoCloseable {
       if (Files.isDirectory(file.target())) {
         throw new FileSystemException(MESSAGES.text("folder.nameTaken", "file", file.target()));
       }
+      AtomicFile.refuseSpecial(file.target());
     }
-    try (Placement placement = new Placement(Files.createDirectories(staging.resolve("old")))) {
+    try (Placement placement = new Placement(Files.createDirectories(staging.folder().resolve("old")))) {
       placement.makeFolder(target);
       for (StagedFile file : files.values()) {
         placement.place(file);
@@ -119,7 +127,7 @@ public final class OutputFolder implements AutoCloseable {
     for (StagedFile file : files.values()) {
       file.abandon();
     }
-    removeTree(staging);
+    staging.close();
   }
 
   private void refuseAfterCommit() {
@@ -135,18 +143,6 @@ public final class OutputFolder implements AutoCloseable {
     }
     if (unfit) {
       throw new IllegalArgumentException("not a name inside the folder: " + name);
-    }
-  }
-
-  private static void removeTree(Path folder) throws IOException {
-    List<Path> all = new ArrayList<>();
-    if (Files.exists(folder)) {
-      try (var walk = Files.walk(folder)) {
-        walk.forEach(all::add);
-      }
-    }
-    for (int i = all.size() - 1; i >= 0; i--) {
-      Files.deleteIfExists(all.get(i));
     }
   }
 }

@@ -79,6 +79,17 @@ class AtomicFileTest {
     assertEquals("x", Files.readString(file));
   }
 
+  /** A rename would put a file in the place of the pipe; the same goes for {@code /dev/null}. */
+  @Test
+  void pipeIsNotReplaced() throws Exception {
+    assumeTrue(Files.isExecutable(Path.of("/usr/bin/mkfifo")));
+    assertEquals(0, new ProcessBuilder("/usr/bin/mkfifo", file.toString()).start().waitFor());
+    IOException e = assertThrows(IOException.class, () -> AtomicFile.write(file, text("tile")));
+    assertTrue(e.getMessage().contains("wall.txt is a device or a pipe, not a file; "), e.getMessage());
+    assertEquals(List.of("wall.txt"), names());
+    assertFalse(Files.isRegularFile(file));
+  }
+
   @Test
   void keepsOneBackup() throws Exception {
     for (String content : List.of("1", "2", "3")) {

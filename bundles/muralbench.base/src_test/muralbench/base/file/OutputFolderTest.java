@@ -132,6 +132,21 @@ class OutputFolderTest {
     assertTrue(Files.isDirectory(out));
   }
 
+  @Test
+  void linkInACircleIsNamedAndNothingIsLeft() throws Exception {
+    Files.createSymbolicLink(root.resolve("deep"), Path.of("round"));
+    Files.createSymbolicLink(root.resolve("round"), Path.of("deep"));
+    IOException e = assertThrows(IOException.class, () -> OutputFolder.open(out));
+    assertTrue(e.getMessage().contains("leads round in a circle; "), e.getMessage());
+  }
+
+  @Test
+  void linkToNothingIsNamed() throws Exception {
+    Files.createSymbolicLink(root.resolve("deep"), Path.of("gone"));
+    IOException e = assertThrows(IOException.class, () -> OutputFolder.open(out));
+    assertTrue(e.getMessage().contains("a link to a folder that is not there; "), e.getMessage());
+  }
+
   private static void write(OutputFolder folder, String name, String text) throws IOException {
     try (OutputStream stream = folder.create(name)) {
       stream.write(text.getBytes());
