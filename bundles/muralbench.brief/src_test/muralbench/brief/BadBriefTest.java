@@ -53,8 +53,8 @@ class BadBriefTest {
     "muralbench-brief|brief|/format|Use \"muralbench-brief\"",
     "\"joint\": \"1/8\"|\"joint\": true|/panels/0/joint|true or false instead of a number or a text",
     "[12, 36.5]|\"left\"|/panels/0/origin|Use \"balanced\", or [x, y]",
-    "[12, 36.5]|[12]|/panels/0/origin|1 entries instead of at least 2",
-    "[12, 36.5]|[12, 36, 1]|/panels/0/origin|3 entries instead of at most 2",
+    "[12, 36.5]|[12]|/panels/0/origin|at least 2. Use \"balanced\", or [x, y]",
+    "[12, 36.5]|[12, 36, 1]|/panels/0/origin|at most 2. Use \"balanced\", or [x, y]",
     "[0, 36, 72, 48]|[0, 36, 72]|/panels/0/outline/rectangle|3 entries instead of at least 4",
     "\"rectangle\": [0, 36, 72, 48]|  |/panels/0/outline|exactly one of rectangle, polygon, circle, path, measured",
     "48] }|48], \"circle\": [1, 1, 1] }|/panels/0/outline|more than one form",
@@ -79,7 +79,7 @@ class BadBriefTest {
         + "A bare number is taken as inches.",
     "\"joint\": \"1/8\"|\"joint\": \"1/8 px\"|/panels/0/joint|\"px\" in \"1/8 px\" is no unit known here",
     "\"joint\": \"1/8\"|\"joint\": \"0,125\"|/panels/0/joint|decimal mark is a point",
-    "\"joint\": \"1/8\"|\"joint\": \"NaN\"|/panels/0/joint|beyond any wall",
+    "\"joint\": \"1/8\"|\"joint\": \"NaN\"|/panels/0/joint|\"NaN\" is not a number. Write it like",
     "\"joint\": \"1/8\"|\"joint\": -0.125|/panels/0/joint|the joint -0.125 is below 0. Give 0 or more",
     "\"joint\": \"1/8\"|\"joint\": \"-1/8\"|/panels/0/joint|the joint \"-1/8\" is below 0. Give 0",
     "\"width\": 6|\"width\": 0|/tiles/0/width|the width 0 is not above 0. Give it as a length above 0",
@@ -88,15 +88,23 @@ class BadBriefTest {
     "\"width\": 6|\"width\": 1e300|/tiles/0/width|1E+300 is beyond anything",
     "\"width\": 6|\"width\": 1e999999999|/tiles/0/width|1E+999999999 is beyond anything",
     "\"width\": 6|\"width\": 1e-999999999|/tiles/0/width|1E-999999999 is beyond anything",
+    "\"width\": 6|\"width\": 1e2147483648|/tiles/0/width|1e2147483648 is beyond anything",
+    "\"width\": 6|\"width\": -1e-2147483648|/tiles/0/width|-1e-2147483648 is beyond anything",
+    "\"width\": 6|\"width\": 1.5E+99999999999999999999|/tiles/0/width|1.5E+99999999999999999999 is beyond anything",
+    "[12, 36.5]|[12, 1e2147483648]|/panels/0/origin/1|1e2147483648 is beyond anything",
     "\"width\": 6|\"width\": 40000|/tiles/0/width|40000 is over 1 km",
-    "\"width\": 6|\"width\": \"1001 m\"|/tiles/0/width|\"1001 m\" is over 1 km",
+    "\"width\": 6|\"width\": \"1001 m\"|/tiles/0/width|\"1001 m\" is over 1 km; no length on a wall is",
     "[0, 36, 72, 48]|[0, 36, 0, 48]|/panels/0/outline/rectangle/2|the width 0 is not above 0",
     "[0, 36, 72, 48]|[0, 36, 72, -48]|/panels/0/outline/rectangle/3|the height -48 is not above 0",
     "\"rectangle\": [0, 36, 72, 48]|\"circle\": [0, 36, -1]|/panels/0/outline/circle/2|the radius -1 is not above 0",
     "\"1/32\"|-1|/tiles/0/facialVariation|the facial variation -1 is below 0",
     "[0, 36, 72, 48]|[0, -40000, 72, 48]|/panels/0/outline/rectangle/1|over 1 km",
     "\"waterAbsorption\": 0.3|\"waterAbsorption\": 101|/tiles/0/waterAbsorption|the water absorption 101 is above 100",
+    "\"width\": 6|\"width\": \"1 ft -3 in\"|/tiles/0/width|\"1 ft -3 in\" is no length",
+    "\"width\": 6|\"width\": \"5 Mm\"|/tiles/0/width|\"Mm\" in \"5 Mm\" is no unit known here",
     // ids, tiles, joints
+    "\"joint\": \"1/8\"|\"joint\": \"160 mm\"|/panels/0/joint|the joint of 6.299 in is as wide",
+    "\"client\"|\"a\\n\\u001b[31m\\u0085\"|/a\\n\\u001b[31m\\u0085|\"a\\n\\u001b[31m\\u0085\" is not known",
     "\"tile\": \"T6\"|\"tile\": \"T9\"|/panels/0/tile|there is no tile \"T9\". Use one of T6",
     "\"id\": \"A1\"|\"id\": \"A\"|/panels/0/openings/0/id|\"A\" is used before, by /panels/0/id",
     "\"joint\": \"1/8\"|\"joint\": 6|/panels/0/joint|the joint of 6 in is as wide as the tile, which is 6 in by 6 in",
@@ -153,7 +161,8 @@ class BadBriefTest {
   @Test
   void nothingButPanelsIsNotEnough() {
     assertRefused(Briefs.SHORT.replaceAll("\"panels\": .*", "\"panels\": [] }"), "/panels", "at least 1");
-    assertRefused("[]", "", "a list [...] instead of an object {...}");
+    assertRefused("[]", "", "a list [...] instead of an object {...}. A brief is one object in braces that starts with");
+    assertRefused("null", "", "null instead of an object {...}. A brief is");
     assertRefused("7", "", "a number instead of an object {...}");
   }
 
@@ -195,6 +204,13 @@ class BadBriefTest {
   @Test
   void numberOfAThousandDigits() {
     assertRefused(Briefs.SHORT.replace("0.125", "1".repeat(1000)), "", "far too long, at line");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0e2147483648", "1e2147483648"})
+  void numberThatCannotBeHeldBeforeWhatIsNotJson(String number) {
+    assertRefused(Briefs.SHORT.replace("0.125", number), "/panels/0/joint", number + " is beyond anything");
+    assertRefused(number + "]", "", number + " is beyond anything");
   }
 
   @Test

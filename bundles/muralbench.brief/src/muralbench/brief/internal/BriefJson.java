@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
@@ -14,6 +15,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.Map;
 import muralbench.base.InputException;
@@ -52,6 +55,33 @@ public final class BriefJson {
       return root;
     } catch (JsonProcessingException e) {
       throw problem(e);
+    } catch (NumberFormatException e) {
+      throw unheardOf(json, e);
+    }
+  }
+
+  /** The exponent of a decimal has 32 bits; a number with a larger one cannot even be held. */
+  private static InputException unheardOf(String json, NumberFormatException thrown) {
+    try (JsonParser parser = MAPPER.createParser(json)) {
+      for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
+        if (token.isNumeric() && !isDecimal(parser.getText())) {
+          String pointer = parser.getParsingContext().pathAsPointer().toString();
+          return BriefProblem.at(pointer, "magnitude", "value", parser.getText());
+        }
+      }
+    } catch (JsonProcessingException e) {
+      return problem(e);
+    } catch (IOException e) {
+      throw new UncheckedIOException("a text in memory can always be read", e);
+    }
+    throw thrown;
+  }
+
+  private static boolean isDecimal(String number) {
+    try {
+      return new BigDecimal(number).precision() > 0;
+    } catch (NumberFormatException e) {
+      return false;
     }
   }
 

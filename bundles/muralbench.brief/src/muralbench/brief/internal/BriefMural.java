@@ -124,8 +124,8 @@ public final class BriefMural {
   private double joint(Field field, TileKind tile) throws InputException {
     double joint = lengths.gap(field);
     if (joint >= Math.min(tile.getWidth(), tile.getHeight())) {
-      throw BriefProblem.at(field.pointer(), "joint", "joint", LengthText.exact(joint, unit),
-          "width", LengthText.exact(tile.getWidth(), unit), "height", LengthText.exact(tile.getHeight(), unit));
+      throw BriefProblem.at(field.pointer(), "joint", "joint", LengthText.fine(joint, unit),
+          "width", LengthText.fine(tile.getWidth(), unit), "height", LengthText.fine(tile.getHeight(), unit));
     }
     return joint;
   }

@@ -14,13 +14,10 @@ import muralbench.base.length.LengthUnit;
  * @param unit the unit of a number that has none
  */
 record Lengths(LengthUnit unit) {
-  /** Nothing on a wall is farther than this, mm; the set-out draws the same line. */
-  private static final double LARGEST = 1e6;
-
   /** A coordinate, mm. */
   double position(Field field) throws InputException {
     double length = millimetres(field);
-    if (Math.abs(length) > LARGEST) {
+    if (Math.abs(length) > LengthText.LIMIT) {
       throw BriefProblem.at(field.pointer(), "length.large", "value", field.node());
     }
     return length;

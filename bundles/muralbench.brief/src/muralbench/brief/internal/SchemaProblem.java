@@ -35,7 +35,9 @@ final class SchemaProblem {
     JsonNode limit = rule.path(keyword);
     return switch (keyword) {
       case "required" -> required(rule);
-      case "type" -> at("found", kind(value), "expected", kinds(limit), "example", example(rule));
+      case "type" -> BriefProblem.withRemedy(pointer, keyword, pointer.isEmpty() ? "type.brief" : keyword,
+          "found", kind(value), "expected", kinds(limit), "example", example(rule));
+      case "minItems", "maxItems" -> items(rule, limit);
       case "enum" -> at("value", value, "known", list(limit));
       case "const" -> isNewer() ? BriefProblem.at(pointer, "version", "value", value, "known", limit)
           : at("value", value, "known", limit);
@@ -80,6 +82,13 @@ final class SchemaProblem {
     Optional<String> similar = NearName.of(name, known);
     return BriefProblem.withRemedy(pointer, keyword, similar.isPresent() ? keyword + ".similar" : keyword, "name", name,
         "similar", similar.orElse(""), "known", String.join(", ", known));
+  }
+
+  /** An origin that is a text has an example that does not help where a list is wrong. */
+  private InputException items(JsonNode rule, JsonNode limit) {
+    String remedy = rule.has("pattern") ? "pattern." + name(schemaPointer) : keyword;
+    return BriefProblem.withRemedy(pointer, keyword, remedy, "limit", limit, "count", value.size(),
+        "example", example(rule));
   }
 
   private InputException pattern(JsonNode rule) {

@@ -30,8 +30,9 @@ final class Version1To2 implements Migration {
   private static final Pattern ORIGIN = Pattern.compile("balanced|(" + NUMBER + ") (" + NUMBER + ")");
 
   /** Attributes, elements and kinds of elements that came with version 2; those still unknown to it are refused later. */
-  private static final Set<String> LATER_FIELDS = Set.of("joint", "edgeGap", "surface", "site");
-  private static final Set<String> LATER_PARTS = Set.of("site", "bond", "origin", "settings", "books", "works");
+  private static final Set<String> LATER_FIELDS = Set.of("joint", "edgeGap", "surface", "movementByRule");
+  private static final Set<String> LATER_PARTS = 
+      Set.of("site", "bond", "origin", "settings", "books", "works", "movementJoints");
   private static final Set<String> LATER_TYPES =
       Set.of("BalancedOrigin", "FixedOrigin", "MeasuredOutline", "LevelLineOutline");
 
