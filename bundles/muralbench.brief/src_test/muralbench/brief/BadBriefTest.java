@@ -45,6 +45,9 @@ class BadBriefTest {
     "\"Harbour wall\"|\"\"|/title|there is no text",
     "\"Harbour wall\"|\"a\\u0007\"|/title|cannot be used here. Write it as one line",
     "\"Harbour wall\"|\"\\ud83c\"|/title|Write it as one line",
+    "\"Harbour wall\"|\"\\udf0a!\"|/title|Write it as one line",
+    "\"Harbour wall\"|\"Harbour wall\\n\"|/title|Write it as one line",
+    "\"Harbour wall\"|\"Harbour \\u0085 wall\"|/title|Write it as one line",
     "\"units\": \"in\"|\"units\": \"cm\"|/units|\"cm\" is not known. Use one of \"in\", \"mm\"",
     "exterior-frost|polar|/site/exposure|\"polar\" is not known",
     "\"version\": 1|\"version\": 2|/version|version 2, written for a newer Muralbench; this one reads version 1. "
@@ -161,7 +164,8 @@ class BadBriefTest {
   @Test
   void nothingButPanelsIsNotEnough() {
     assertRefused(Briefs.SHORT.replaceAll("\"panels\": .*", "\"panels\": [] }"), "/panels", "at least 1");
-    assertRefused("[]", "", "a list [...] instead of an object {...}. A brief is one object in braces that starts with");
+    assertRefused("[]", "",
+        "a list [...] instead of an object {...}. A brief is one object in braces that starts with");
     assertRefused("null", "", "null instead of an object {...}. A brief is");
     assertRefused("7", "", "a number instead of an object {...}");
   }
@@ -210,7 +214,7 @@ class BadBriefTest {
   @ValueSource(strings = {"0e2147483648", "1e2147483648"})
   void numberThatCannotBeHeldBeforeWhatIsNotJson(String number) {
     assertRefused(Briefs.SHORT.replace("0.125", number), "/panels/0/joint", number + " is beyond anything");
-    assertRefused(number + "]", "", number + " is beyond anything");
+    assertRefused(number, "", number + " is beyond anything");
   }
 
   @Test

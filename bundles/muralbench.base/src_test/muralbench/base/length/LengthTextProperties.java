@@ -16,7 +16,8 @@ class LengthTextProperties {
   /** Doubles of every size the range allows, by their bits, and ordinary lengths. */
   @Provide
   Arbitrary<Double> lengths() {
-    Arbitrary<Double> anyBits = Arbitraries.longs().map(Double::longBitsToDouble).filter(d -> Math.abs(d) <= LengthText.LIMIT);
+    Arbitrary<Double> anyBits = Arbitraries.longs()
+        .map(Double::longBitsToDouble).filter(d -> Math.abs(d) <= LengthText.LIMIT);
     Arbitrary<Double> ordinary = Arbitraries.doubles().between(-20000, 20000).ofScale(15);
     return Arbitraries.frequencyOf(Tuple.of(1, anyBits), Tuple.of(1, ordinary));
   }

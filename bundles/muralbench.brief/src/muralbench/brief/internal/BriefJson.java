@@ -37,6 +37,9 @@ public final class BriefJson {
   private static final int SMALLEST_EXPONENT = -30;
   private static final int LARGEST_EXPONENT = 15;
 
+  /** Path data may run over several lines. */
+  private static final String PATH = "/path";
+
   private static final JsonMapper MAPPER = mapper();
 
   private BriefJson() {}
@@ -51,7 +54,7 @@ public final class BriefJson {
       if (root.isMissingNode()) {
         throw BriefProblem.at("", "empty");
       }
-      refuseMagnitudes(root, "");
+      refuseUnfit(root, "");
       return root;
     } catch (JsonProcessingException e) {
       throw problem(e);
@@ -120,8 +123,14 @@ public final class BriefJson {
     return BriefProblem.at("", "syntax", "line", line, "column", column);
   }
 
-  /** Looks at the exponent alone: to work out 1e999999999 would take all memory there is. */
-  private static void refuseMagnitudes(JsonNode node, String pointer) throws InputException {
+  /**
+   * Refuses what no schema can say in every validator's dialect: half a surrogate pair, a line break at the end, which
+   * many take for the end itself, and numbers by the exponent alone, as to work out 1e999999999 would take all memory.
+   */
+  private static void refuseUnfit(JsonNode node, String pointer) throws InputException {
+    if (node.isTextual() && isUnfit(node.textValue()) && !pointer.endsWith(PATH)) {
+      throw BriefProblem.withRemedy(pointer, "pattern", "pattern.text", "value", node);
+    }
     if (node.isNumber()) {
       BigDecimal value = node.decimalValue();
       long exponent = (long) value.precision() - value.scale();
@@ -131,10 +140,15 @@ public final class BriefJson {
     }
     int index = 0;
     for (JsonNode item : node.isArray() ? node : JsonNodeFactory.instance.arrayNode()) {
-      refuseMagnitudes(item, pointer + "/" + index++);
+      refuseUnfit(item, pointer + "/" + index++);
     }
     for (Map.Entry<String, JsonNode> field : node.properties()) {
-      refuseMagnitudes(field.getValue(), pointer + "/" + Field.escaped(field.getKey()));
+      refuseUnfit(field.getValue(), pointer + "/" + Field.escaped(field.getKey()));
     }
+  }
+
+  private static boolean isUnfit(String text) {
+    return text.endsWith("\n") || text.endsWith("\r") || text.endsWith("\u0085") || text.endsWith("\u2028")
+        || text.endsWith("\u2029") || text.codePoints().anyMatch(c -> Character.getType(c) == Character.SURROGATE);
   }
 }

@@ -4,6 +4,7 @@ package muralbench.brief.internal;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -81,6 +82,15 @@ class PublishedSchemaTest {
         assertTrue(BriefProblem.text("pattern." + rule.getKey() + ".remedy").length() > 5, rule.getKey());
       }
     });
+  }
+
+  /** Unicode properties are read by few validators; what is left is in ECMA-262 and in most others. */
+  @Test
+  void patternsAreReadByOtherValidators() {
+    List<String> patterns = schema.findValuesAsText("pattern");
+    assertTrue(patterns.size() >= 7, patterns.toString());
+    String foreign = ".*\\\\([pPhHRQEAzZGbB]|x\\{).*|.*\\(\\?.*|.*[+*?}]\\+.*|.*&&.*";
+    patterns.forEach(pattern -> assertFalse(pattern.matches(foreign), pattern));
   }
 
   /** Remedies quote the examples, so each has to be right itself. */
