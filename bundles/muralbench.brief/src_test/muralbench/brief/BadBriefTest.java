@@ -58,6 +58,8 @@ class BadBriefTest {
     "[12, 36.5]|\"left\"|/panels/0/origin|Use \"balanced\", or [x, y]",
     "[12, 36.5]|[12]|/panels/0/origin|at least 2. Use \"balanced\", or [x, y]",
     "[12, 36.5]|[12, 36, 1]|/panels/0/origin|at most 2. Use \"balanced\", or [x, y]",
+    "[12, 36.5]|{ \"focus\": [1] }|/panels/0/origin/focus|1 entries instead of at least 2",
+    "[12, 36.5]|{ \"focus\": [1, 2], \"centre\": 3 }|/panels/0/origin/centre|\"centre\" is not known",
     "[0, 36, 72, 48]|[0, 36, 72]|/panels/0/outline/rectangle|3 entries instead of at least 4",
     "\"rectangle\": [0, 36, 72, 48]|  |/panels/0/outline|exactly one of rectangle, polygon, circle, path, measured",
     "48] }|48], \"circle\": [1, 1, 1] }|/panels/0/outline|more than one form",

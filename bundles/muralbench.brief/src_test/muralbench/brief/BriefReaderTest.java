@@ -135,6 +135,20 @@ class BriefReaderTest {
     assertEquals(9.525, panel.getMovementJoints().get(0).getWidth());
   }
 
+  @Test
+  void aBalancedOriginMayHaveAFocalPoint() throws Exception {
+    String brief = Briefs.SHORT.replace("\"joint\"", "\"origin\": { \"focus\": [36, \"5 ft\"] }, \"joint\"");
+    BalancedOrigin origin = (BalancedOrigin) BriefReader.readText(brief).getPanels().get(0).getOrigin();
+    assertEquals(36 * 25.4, origin.getFocalX(), 1e-9);
+    assertEquals(60 * 25.4, origin.getFocalY(), 1e-9);
+  }
+
+  @Test
+  void withoutAFocalPointItStaysUnset() throws Exception {
+    BalancedOrigin origin = (BalancedOrigin) BriefReader.readText(Briefs.SHORT).getPanels().get(0).getOrigin();
+    assertEquals(false, origin.isSetFocalX() || origin.isSetFocalY());
+  }
+
   /** The forms the contract of the brief lists, worked out by hand from 1 in = 25.4 mm. */
   @ParameterizedTest
   @CsvSource(delimiter = '|', quoteCharacter = '~', value = {

@@ -180,10 +180,21 @@ public final class MuralReader {
       double x = ranges.position("origin", fixed.getX());
       return new OriginSpec.At(new Vec(x, ranges.position("origin", fixed.getY())));
     }
-    if (origin instanceof BalancedOrigin) {
-      return new OriginSpec.Balanced();
+    if (origin instanceof BalancedOrigin balanced) {
+      return new OriginSpec.Balanced(focus(ranges, balanced));
     }
     throw ranges.error("read.origin.missing");
+  }
+
+  private static Optional<Vec> focus(Ranges ranges, BalancedOrigin origin) throws InputException {
+    if (!origin.isSetFocalX() && !origin.isSetFocalY()) {
+      return Optional.empty();
+    }
+    if (!origin.isSetFocalX() || !origin.isSetFocalY()) {
+      throw ranges.error("read.focus.half");
+    }
+    double x = ranges.position("focus", origin.getFocalX());
+    return Optional.of(new Vec(x, ranges.position("focus", origin.getFocalY())));
   }
 
   private Ranges at(String place) {

@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import muralbench.base.InputException;
 import muralbench.base.length.LengthUnit;
+import muralbench.model.BalancedOrigin;
 import muralbench.model.DisplayUnits;
 import muralbench.model.Exposure;
 import muralbench.model.FixedOrigin;
@@ -117,6 +119,17 @@ class MuralReaderTest {
     assertEquals(List.of(new OpeningSpec("A1", "outlet", Contour.rectangle(100, 1000, 60, 90))), spec.openings());
     assertEquals(BondSpec.grid(), spec.bond());
     assertEquals(new OriginSpec.Balanced(), spec.origin());
+  }
+
+  @Test
+  void readsAFocalPointOrRefusesHalfOfOne() throws InputException {
+    Panel panel = mural().getPanels().get(0);
+    BalancedOrigin origin = MAKE.createBalancedOrigin();
+    panel.setOrigin(origin);
+    origin.setFocalX(0);
+    assertThrows(InputException.class, () -> MuralReader.panel(panel));
+    origin.setFocalY(1000);
+    assertEquals(new OriginSpec.Balanced(Optional.of(new Vec(0, 1000))), MuralReader.panel(panel).origin());
   }
 
   @Test

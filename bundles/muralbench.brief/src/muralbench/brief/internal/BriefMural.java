@@ -8,6 +8,7 @@ import muralbench.base.length.LengthUnit;
 import muralbench.model.Bond;
 import muralbench.model.DisplayUnits;
 import muralbench.model.Exposure;
+import muralbench.model.BalancedOrigin;
 import muralbench.model.FixedOrigin;
 import muralbench.model.JointAxis;
 import muralbench.model.Mounting;
@@ -167,7 +168,13 @@ public final class BriefMural {
 
   private Origin origin(Field field) throws InputException {
     if (!field.node().isArray()) {
-      return MAKE.createBalancedOrigin();
+      BalancedOrigin balanced = MAKE.createBalancedOrigin();
+      Field focus = field.at("focus");
+      if (focus.isGiven()) {
+        balanced.setFocalX(lengths.position(focus.at(0)));
+        balanced.setFocalY(lengths.position(focus.at(1)));
+      }
+      return balanced;
     }
     FixedOrigin origin = MAKE.createFixedOrigin();
     origin.setX(lengths.position(field.at(0)));

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.TimeZone;
+import muralbench.model.BalancedOrigin;
 import muralbench.model.Mural;
 import muralbench.model.MuralFactory;
 import muralbench.model.Panel;
@@ -57,6 +58,16 @@ class SavingTest {
     assertEquals(1, resource.getContents().size());
     assertEquals(file.toAbsolutePath().toString(), resource.getURI().toFileString());
     assertNull(resource.getResourceSet());
+  }
+
+  @Test
+  void aFocalPointAtZeroIsKeptAndOneThatIsNotThereStaysAway() throws Exception {
+    BalancedOrigin origin = (BalancedOrigin) panel.getOrigin();
+    origin.setFocalX(0);
+    MuralFile.write(mural, file);
+    BalancedOrigin read = (BalancedOrigin) MuralFile.read(file).getPanels().get(0).getOrigin();
+    assertEquals(true, read.isSetFocalX());
+    assertEquals(false, read.isSetFocalY());
   }
 
   @Test
