@@ -11,6 +11,7 @@ import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.editor.internal.MuralFileDialog;
 import muralbench.editor.internal.RegisteredBonds;
+import muralbench.editor.internal.WallMenu;
 import muralbench.editor.internal.WallView;
 import muralbench.editor.internal.outline.MuralOutlinePage;
 import muralbench.editor.internal.palette.FlyoutSettings;
@@ -135,6 +136,9 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
     KeyHandler keys = new KeyHandler();
     keys.put(KeyStroke.getPressed(SWT.DEL, SWT.DEL, 0), getActionRegistry().getAction(ActionFactory.DELETE.getId()));
     getGraphicalViewer().setKeyHandler(getGraphicalViewer().getKeyHandler().setParent(keys));
+    WallMenu menu = new WallMenu(getGraphicalViewer(), getActionRegistry());
+    getGraphicalViewer().setContextMenu(menu);
+    getSite().registerContextMenu(WallMenu.ID, menu, getGraphicalViewer());
   }
 
   @Override

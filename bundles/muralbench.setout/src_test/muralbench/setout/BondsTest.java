@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import muralbench.base.InputException;
+import muralbench.setout.bond.Bond;
 import muralbench.setout.bond.BondRegistry;
 import muralbench.setout.bond.BondRequest;
 import muralbench.setout.bond.Cell;
@@ -140,5 +141,14 @@ class BondsTest {
 
   private static Cell first(Pattern pattern) {
     return cells(pattern).get(0);
+  }
+
+  @Test
+  void everyBondShowsItselfInItsSample() throws Exception {
+    for (Bond bond : BondRegistry.standard().all()) {
+      int[] cells = {0};
+      bond.lay(bond.sample()).cells(new Box(-200, -200, 200, 200), cell -> cells[0]++);
+      assertTrue(cells[0] > 4, bond.kind());
+    }
   }
 }

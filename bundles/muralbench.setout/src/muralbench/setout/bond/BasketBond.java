@@ -3,6 +3,7 @@ package muralbench.setout.bond;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.setout.geometry.Contour;
@@ -25,6 +26,11 @@ final class BasketBond implements Bond {
   @Override
   public String label() {
     return TEXTS.text("bond.basket");
+  }
+
+  @Override
+  public BondRequest sample() {
+    return BondRequest.sample(204, 100, 0, Map.of());
   }
 
   @Override

@@ -2,6 +2,7 @@
 package muralbench.setout.bond;
 
 import java.util.List;
+import java.util.Map;
 import muralbench.base.InputException;
 
 /**
@@ -23,6 +24,11 @@ public interface Bond {
   /** The names of the {@link #settings}. */
   default List<String> settingNames() {
     return settings().stream().map(BondSetting::name).toList();
+  }
+
+  /** A request that shows the pattern well in a small picture. */
+  default BondRequest sample() {
+    return BondRequest.sample(100, 100, 0, Map.of());
   }
 
   /**

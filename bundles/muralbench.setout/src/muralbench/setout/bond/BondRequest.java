@@ -16,4 +16,9 @@ public record BondRequest(TileSpec tile, double joint, double offset, Map<String
   public BondRequest {
     settings = Map.copyOf(settings);
   }
+
+  /** A request for a picture: a tile of a size in mm with joints of 4 mm. */
+  static BondRequest sample(double width, double height, double offset, Map<String, String> settings) {
+    return new BondRequest(new TileSpec("sample", width, height, 0, 0, -1), 4, offset, settings);
+  }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.setout.bond;
 
+import java.util.Map;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 
@@ -30,6 +31,11 @@ final class CourseBond implements Bond {
   @Override
   public String label() {
     return Messages.of(CourseBond.class).text("bond." + kind);
+  }
+
+  @Override
+  public BondRequest sample() {
+    return shifted ? BondRequest.sample(140, 68, 0.5, Map.of()) : Bond.super.sample();
   }
 
   @Override

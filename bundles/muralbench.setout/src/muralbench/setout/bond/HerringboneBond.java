@@ -3,6 +3,7 @@ package muralbench.setout.bond;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.setout.geometry.Contour;
@@ -30,6 +31,11 @@ final class HerringboneBond implements Bond {
   public List<BondSetting> settings() {
     return List.of(new BondSetting("angle", TEXTS.text("setting.angle"), "90",
         TEXTS.text("setting.herringbone.angle.hint")));
+  }
+
+  @Override
+  public BondRequest sample() {
+    return BondRequest.sample(204, 100, 0, Map.of());
   }
 
   @Override

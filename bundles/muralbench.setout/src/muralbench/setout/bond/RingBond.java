@@ -3,6 +3,7 @@ package muralbench.setout.bond;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 
@@ -29,6 +30,11 @@ final class RingBond implements Bond {
     return List.of(new BondSetting("radius", TEXTS.text("setting.radius"), "", TEXTS.text("setting.radius.hint")),
         new BondSetting("rings", TEXTS.text("setting.rings"), "", TEXTS.text("setting.rings.hint")),
         new BondSetting("pieces", TEXTS.text("setting.pieces"), "", TEXTS.text("setting.pieces.hint")));
+  }
+
+  @Override
+  public BondRequest sample() {
+    return BondRequest.sample(110, 110, 0, Map.of("radius", "250 mm", "rings", "90, 90"));
   }
 
   @Override

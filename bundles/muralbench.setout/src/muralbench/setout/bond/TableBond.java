@@ -3,6 +3,7 @@ package muralbench.setout.bond;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.setout.geometry.Contour;
@@ -42,6 +43,12 @@ final class TableBond implements Bond {
   public List<BondSetting> settings() {
     return List.of(new BondSetting("cells", TEXTS.text("setting.cells"), cells, TEXTS.text("setting.cells.hint")),
         new BondSetting("repeat", TEXTS.text("setting.repeat"), repeat, TEXTS.text("setting.repeat.hint")));
+  }
+
+  @Override
+  public BondRequest sample() {
+    return BondRequest.sample(90, 90, 0, cells.isEmpty()
+        ? Map.of("cells", "0 0 2 1; 2 0 1 1; 0 1 1 1; 1 1 2 1", "repeat", "3 0; 0 2") : Map.of());
   }
 
   @Override

@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.app.internal.panel;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import muralbench.app.internal.Problems;
+import muralbench.base.InputException;
+import muralbench.base.Messages;
+import muralbench.base.Progress;
+import muralbench.base.length.LengthText;
+import muralbench.base.length.LengthUnit;
+import muralbench.editor.PanelPreview;
+import muralbench.setout.BondSpec;
+import muralbench.setout.PanelSetOut;
+import muralbench.setout.PanelSpec;
+import muralbench.setout.SetOut;
+import muralbench.setout.bond.Bond;
+import muralbench.setout.bond.BondRegistry;
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.jface.dialogs.TitleAreaDialog;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+
+/** Chooses the bond of a panel with its settings; the panel is set out beside the user interface as they are typed. */
+public final class BondDialog extends TitleAreaDialog {
+  private static final Messages TEXTS = Messages.of(BondDialog.class);
+
+  private final PanelSpec panel;
+  private final BondRegistry bonds;
+  private final LengthUnit units;
+  private final ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
+    Thread thread = new Thread(task, "bond preview");
+    thread.setDaemon(true);
+    return thread;
+  });
+  private BondList list;
+  private BondFields fields;
+  private PanelPreview preview;
+  private volatile BondSpec asked;
+  private BondSpec chosen;
+
+  /** A dialog for a panel. */
+  public BondDialog(Shell parent, PanelSpec panel, BondRegistry bonds, LengthUnit units) {
+    super(parent);
+    this.panel = panel;
+    this.bonds = bonds;
+    this.units = units;
+    setShellStyle(getShellStyle() | SWT.RESIZE);
+  }
+
+  /** The bond that was chosen; null as long as what is typed cannot be laid. */
+  public BondSpec chosen() {
+    return chosen;
+  }
+
+  @Override
+  public void create() {
+    super.create();
+    getShell().setText(TEXTS.text("bond.title"));
+    setTitle(TEXTS.text("bond.heading", "panel", panel.id()));
+    changed();
+  }
+
+  @Override
+  protected Control createDialogArea(Composite parent) {
+    Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
+    GridLayoutFactory.fillDefaults().numColumns(2).margins(10, 10).spacing(12, 10).applyTo(area);
+    GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
+    list = new BondList(area, bonds, this::select);
+    GridDataFactory.fillDefaults().grab(false, true).span(1, 2).hint(250, 430).applyTo(list.control());
+    preview = new PanelPreview(area);
+    GridDataFactory.fillDefaults().grab(true, true).hint(430, 250).applyTo(preview);
+    fields = new BondFields(area, this::changed);
+    GridDataFactory.fillDefaults().grab(true, false).hint(430, 230).applyTo(fields.control());
+    Bond now = bonds.find(panel.bond().kind()).orElse(bonds.all().get(0));
+    list.select(now);
+    fields.show(now, now.kind().equals(panel.bond().kind()) ? panel.bond() : fresh(now));
+    return area;
+  }
+
+  /** Chooses a bond with the offset of its sample and its own standard settings, or as the panel has it. */
+  public void select(Bond bond) {
+    list.select(bond);
+    fields.show(bond, bond.kind().equals(panel.bond().kind()) ? panel.bond() : fresh(bond));
+    changed();
+  }
+
+  private BondSpec fresh(Bond bond) {
+    return new BondSpec(bond.kind(), bond.sample().offset(), panel.bond().rotation(), Map.of());
+  }
+
+  private void changed() {
+    chosen = null;
+    allow(false);
+    try {
+      BondSpec spec = fields.spec();
+      asked = spec;
+      PanelSpec changed = new PanelSpec(panel.id(), panel.title(), panel.surface(), panel.mounting(), panel.tile(),
+          panel.joint(), panel.edgeGap(), panel.outline(), panel.openings(), spec, panel.origin(), panel.survey(),
+          panel.movement());
+      Display display = getShell().getDisplay();
+      worker.execute(() -> setOut(changed, display));
+    } catch (InputException e) {
+      asked = null;
+      refuse(e.problem() + ". " + e.remedy());
+    }
+  }
+
+  /** On the worker: what was overtaken by more typing is not looked at. */
+  private void setOut(PanelSpec changed, Display display) {
+    if (changed.bond() != asked) {
+      return;
+    }
+    try {
+      PanelSetOut made = SetOut.panel(changed, bonds, Progress.NONE);
+      tell(display, changed.bond(), () -> accept(made));
+    } catch (InputException e) {
+      tell(display, changed.bond(), () -> refuse(e.problem() + ". " + e.remedy()));
+    } catch (RuntimeException e) {
+      tell(display, changed.bond(), () -> refuse(Problems.words(e)));
+    }
+  }
+
+  private void tell(Display display, BondSpec spec, Runnable news) {
+    display.asyncExec(() -> {
+      if (spec == asked && preview != null && !preview.isDisposed()) {
+        news.run();
+      }
+    });
+  }
+
+  private void accept(PanelSetOut made) {
+    chosen = made.spec().bond();
+    preview.show(Optional.of(made));
+    setErrorMessage(null);
+    setMessage(TEXTS.text("bond.message", "pieces", made.pieces().size(), "cuts", made.cut(), "tiles",
+        made.tilesToOrder(), "joint", LengthText.fine(panel.joint(), units)));
+    allow(true);
+  }
+
+  private void refuse(String problem) {
+    preview.show(Optional.empty());
+    setErrorMessage(problem.substring(0, 1).toUpperCase(Locale.ROOT) + problem.substring(1));
+  }
+
+  private void allow(boolean good) {
+    if (getButton(IDialogConstants.OK_ID) != null) {
+      getButton(IDialogConstants.OK_ID).setEnabled(good);
+    }
+  }
+
+  @Override
+  protected void createButtonsForButtonBar(Composite parent) {
+    createButton(parent, IDialogConstants.OK_ID, TEXTS.text("bond.apply"), true);
+    createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
+  }
+
+  @Override
+  public boolean close() {
+    worker.shutdownNow();
+    return super.close();
+  }
+}

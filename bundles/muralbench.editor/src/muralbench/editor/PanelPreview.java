@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.editor;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import muralbench.editor.internal.field.Tint;
+import muralbench.editor.internal.field.WallStyle;
+import muralbench.setout.PanelSetOut;
+import muralbench.setout.Piece;
+import muralbench.setout.geometry.Box;
+import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Vec;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Path;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+
+/** A small picture of the set-out of one panel, with its cuts in the colours of the editor. */
+public final class PanelPreview extends Canvas {
+  private static final int MARGIN = 6;
+  private static final double CHORD_PIXELS = 0.2;
+
+  private final WallStyle style;
+  private Optional<PanelSetOut> shown = Optional.empty();
+
+  /** An empty preview. */
+  public PanelPreview(Composite parent) {
+    super(parent, SWT.DOUBLE_BUFFERED);
+    style = new WallStyle(this);
+    setBackground(style.of(Tint.WALL));
+    addPaintListener(event -> paint(event.gc, getClientArea()));
+  }
+
+  /** Shows a set-out, or nothing. */
+  public void show(Optional<PanelSetOut> setOut) {
+    shown = setOut;
+    redraw();
+  }
+
+  /** The same picture as an image of its own, which the caller disposes of. */
+  public Image image(PanelSetOut setOut, int width, int height) {
+    Optional<PanelSetOut> before = shown;
+    Image image = new Image(getDisplay(), width, height);
+    GC gc = new GC(image);
+    shown = Optional.of(setOut);
+    gc.setBackground(style.of(Tint.WALL));
+    gc.fillRectangle(0, 0, width, height);
+    paint(gc, new Rectangle(0, 0, width, height));
+    gc.dispose();
+    shown = before;
+    return image;
+  }
+
+  private void paint(GC gc, Rectangle area) {
+    shown.ifPresent(setOut -> new Painting(gc, area, setOut.spec().outline().box()).paint(setOut));
+  }
+
+  /** One act of painting: places on the wall in pixels. */
+  private final class Painting {
+    private final GC gc;
+    private final double scale;
+    private final double left;
+    private final double top;
+
+    Painting(GC gc, Rectangle area, Box wall) {
+      this.gc = gc;
+      scale = Math.max(1e-6, Math.min((area.width - 2.0 * MARGIN) / wall.width(),
+          (area.height - 2.0 * MARGIN) / wall.height()));
+      left = area.x + area.width / 2.0 - wall.centre().x() * scale;
+      top = area.y + area.height / 2.0 + wall.centre().y() * scale;
+      gc.setAntialias(SWT.ON);
+    }
+
+    void paint(PanelSetOut setOut) {
+      gc.setBackground(style.of(Tint.GROUT));
+      fill(setOut.tiled());
+      for (Piece piece : setOut.pieces()) {
+        gc.setBackground(style.of(Tint.of(piece.kind())));
+        fill(withHoles(piece));
+      }
+      gc.setForeground(style.of(Tint.EDGE));
+      draw(setOut.spec().outline());
+      gc.setForeground(style.of(Tint.OPENING_EDGE));
+      setOut.spec().openings().forEach(opening -> draw(opening.outline()));
+    }
+
+    private List<Contour> withHoles(Piece piece) {
+      List<Contour> contours = new ArrayList<>(piece.holes());
+      contours.add(piece.outline());
+      return contours;
+    }
+
+    private void fill(List<Contour> contours) {
+      Path path = path(contours);
+      gc.fillPath(path);
+      path.dispose();
+    }
+
+    private void draw(Contour contour) {
+      Path path = path(List.of(contour));
+      gc.drawPath(path);
+      path.dispose();
+    }
+
+    private Path path(List<Contour> contours) {
+      Path path = new Path(getDisplay());
+      for (Contour contour : contours) {
+        List<Vec> points = contour.points(CHORD_PIXELS / scale);
+        path.moveTo(x(points.get(0)), y(points.get(0)));
+        points.subList(1, points.size()).forEach(point -> path.lineTo(x(point), y(point)));
+        path.close();
+      }
+      return path;
+    }
+
+    private float x(Vec point) {
+      return (float) (left + point.x() * scale);
+    }
+
+    private float y(Vec point) {
+      return (float) (top - point.y() * scale);
+    }
+  }
+}
