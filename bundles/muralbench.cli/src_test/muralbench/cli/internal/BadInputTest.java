@@ -83,7 +83,8 @@ class BadInputTest {
 
   /** The first bytes of a PDF (ISO 32000-2, 7.5.2), a PNG (ISO/IEC 15948, 5.2) and a compiled program. */
   @ParameterizedTest
-  @CsvSource({"wall.pdf,'%PDF-1.7\n%\u00e2\u00e3\u00cf\u00d3'", "wall.png,'\u0089PNG\r\n\u001a\n'", "wall,'\u007fELF\u0002'"})
+  @CsvSource({"wall.pdf,'%PDF-1.7\n%\u00e2\u00e3\u00cf\u00d3'", "wall.png,'\u0089PNG\r\n\u001a\n'",
+      "wall,'\u007fELF\u0002'"})
   void aFileOfAnotherKindIsRefused(String name, String start) throws IOException {
     Path file = Files.write(bed.path(name), start.getBytes(StandardCharsets.ISO_8859_1));
     refusedByEveryVerb(file, name + ": this is not a mural or a brief");

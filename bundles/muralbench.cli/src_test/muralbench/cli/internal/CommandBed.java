@@ -48,7 +48,8 @@ final class CommandBed {
   Result run(Object... arguments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Desk desk = new Desk(BondRegistry.standard(), exporters, LocalDate.of(2030, 5, 6), new Output(out, StandardCharsets.UTF_8), stream(err));
+    Desk desk = new Desk(BondRegistry.standard(), exporters, LocalDate.of(2030, 5, 6),
+        new Output(out, StandardCharsets.UTF_8), stream(err));
     int code = new Main(desk, "1.2.3").run(Stream.of(arguments).map(String::valueOf).toArray(String[]::new));
     return new Result(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }
