@@ -38,12 +38,23 @@ final class PanelNotes {
     notes.add(dimensions(facts));
     movement(facts).ifPresent(notes::add);
     survey(facts.panel()).ifPresent(notes::add);
-    for (OpeningSpec opening : facts.panel().spec().openings()) {
-      if (opening.outline().box().meets(window)) {
-        notes.add(opening(facts, opening));
-      }
-    }
+    notes.addAll(openings(facts, window));
     return notes;
+  }
+
+  /** The notes of a sheet after the panel's first, whose number is {@code full}; that one says the rest. */
+  List<String> further(PanelFacts facts, Box window, int firstTile, int full) {
+    List<String> notes = new ArrayList<>();
+    notes.add(texts.text("note.further", "sheet", full));
+    notes.add(first(facts.first().piece(), firstTile));
+    notes.add(datum(facts));
+    notes.addAll(openings(facts, window));
+    return notes;
+  }
+
+  private List<String> openings(PanelFacts facts, Box window) {
+    return facts.panel().spec().openings().stream().filter(opening -> opening.outline().box().meets(window))
+        .map(opening -> opening(facts, opening)).toList();
   }
 
   private String counts(PanelSetOut panel) {

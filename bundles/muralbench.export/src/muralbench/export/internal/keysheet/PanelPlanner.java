@@ -87,7 +87,7 @@ final class PanelPlanner {
     return Optional.empty();
   }
 
-  private List<Trial> trials(PanelFacts facts, Paper paper, List<DrawingScale> scales) {
+  private List<Trial> trials(PanelFacts facts, Paper paper, List<DrawingScale> scales) throws IOException {
     List<Trial> trials = new ArrayList<>();
     for (DrawingScale scale : scales) {
       long outside = facts.outside(scale.reduction());
@@ -113,7 +113,38 @@ final class PanelPlanner {
     return outside == 0 ? new double[] {LEAST_GUTTER} : new double[] {widest.height() + 3.4, widest.width() + 4};
   }
 
-  private static Trial trial(PanelFacts facts, DrawingScale scale, SheetLayout layout, double gutter) {
+  /** With a strip for the notes that find no room in their place. */
+  private Trial trial(PanelFacts facts, DrawingScale scale, SheetLayout layout, double gutter) throws IOException {
+    double strip = 0;
+    Trial trial = parted(facts, scale, layout, gutter);
+    for (double wanted = strip(facts, trial); wanted > strip; wanted = strip(facts, trial)) {
+      strip = wanted;
+      trial = parted(facts, scale, layout.withMore(strip), gutter);
+    }
+    return trial;
+  }
+
+  /** The height of the notes that find no room, at the most for any of the sheets, mm. */
+  private double strip(PanelFacts facts, Trial trial) throws IOException {
+    if (trial.grid().count() > mostSheets) {
+      return 0;
+    }
+    Box fullest = facts.box();
+    long most = -1;
+    for (int i = 0; i < trial.grid().count(); i++) {
+      Box window = trial.grid().window(i / trial.grid().columns(), i % trial.grid().columns());
+      long openings =
+          facts.panel().spec().openings().stream().filter(opening -> opening.outline().box().meets(window)).count();
+      fullest = openings > most ? window : fullest;
+      most = Math.max(most, openings);
+    }
+    List<String> notes = new PanelNotes(Messages.of(PanelPlanner.class), units).of(facts, fullest, mostSheets);
+    SheetLayout layout = trial.layout();
+    return SheetNotes.of(notes, layout.notes(trial.grid().count() > 1), layout.more().width(), letters.lettering())
+        .more().height();
+  }
+
+  private static Trial parted(PanelFacts facts, DrawingScale scale, SheetLayout layout, double gutter) {
     Trial trial = trial(facts, scale, layout, new Gutters(gutter));
     boolean parted = trial.grid().count() > 1 && gutter < MATCH_GUTTER;
     return parted ? trial(facts, scale, layout, new Gutters(MATCH_GUTTER)) : trial;

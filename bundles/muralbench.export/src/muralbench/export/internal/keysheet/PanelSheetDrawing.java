@@ -2,6 +2,7 @@
 package muralbench.export.internal.keysheet;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.OptionalInt;
 import muralbench.base.Messages;
 import muralbench.export.internal.pdf.Canvas;
@@ -55,6 +56,13 @@ final class PanelSheetDrawing {
     return other.isPresent() ? texts.text(key, "sheet", firstNumber + other.getAsInt()) : "";
   }
 
+  private List<String> notes(SheetPlan sheet, int index) {
+    PanelNotes notes = new PanelNotes(texts, print.units());
+    int firstTile = firstNumber + plan.firstTileSheet();
+    return index == 0 ? notes.of(plan.facts(), sheet.window(), firstTile)
+        : notes.further(plan.facts(), sheet.window(), firstTile, firstNumber);
+  }
+
   private void furnish(Canvas canvas, SheetPlan sheet, int index) throws IOException {
     SheetFurniture furniture = new SheetFurniture(canvas, sheet.layout());
     String name = PrintTexts.name(plan.facts().panel().spec());
@@ -64,8 +72,8 @@ final class PanelSheetDrawing {
     furniture.heading(texts.text("heading.panel", "panel", name), aside);
     boolean parted = plan.sheets().size() > 1;
     furniture.draw(print.titleBlock(name, plan.scale().name(), firstNumber + index, count),
-        new PanelNotes(texts, print.units()).of(plan.facts(), sheet.window(), firstNumber + plan.firstTileSheet()),
-        sheet.layout().notes(parted), texts.text("safety"));
+        notes(sheet, index), sheet.layout().notes(parted),
+        index == 0 ? texts.text("safety") : texts.text("safety.short", "sheet", firstNumber));
     Box legend = sheet.layout().legend();
     double split = legend.minX() + SheetLayout.LEGEND;
     new Legend(canvas, texts, plan.facts().floor()).draw(new Box(legend.minX(), legend.minY(), split, legend.maxY()),

@@ -5,10 +5,8 @@ import java.io.IOException;
 import java.util.List;
 import muralbench.export.internal.pdf.Canvas;
 import muralbench.export.internal.pdf.CheckLine;
-import muralbench.export.internal.pdf.Lettering;
 import muralbench.export.internal.pdf.Pen;
 import muralbench.export.internal.pdf.SheetFrame;
-import muralbench.export.internal.pdf.TextColumn;
 import muralbench.export.internal.pdf.TextFit;
 import muralbench.export.internal.pdf.TitleBlock;
 import muralbench.export.internal.pdf.Type;
@@ -19,8 +17,6 @@ import muralbench.setout.geometry.Vec;
 final class SheetFurniture {
   private static final Type HEADING = Type.bold(3);
   private static final Type SUBHEADING = Type.plain(2.1);
-  private static final double LARGEST = 2;
-  private static final double SMALLEST = 1.5;
 
   private final Canvas canvas;
   private final SheetLayout layout;
@@ -33,9 +29,10 @@ final class SheetFurniture {
   void draw(TitleBlock title, List<String> notes, Box place, String safety) throws IOException {
     canvas.line(new Vec(layout.drawing().minX(), layout.drawing().minY()),
         new Vec(layout.drawing().maxX(), layout.drawing().minY()), Pen.MEDIUM);
-    column(notes, place);
+    SheetNotes.of(notes, place, layout.more().width(), canvas.lettering()).draw(canvas, place, layout.more());
     Box foot = layout.safety();
-    column(List.of(safety), new Box(foot.minX(), foot.minY(), foot.maxX(), foot.maxY() - 0.7));
+    Box line = new Box(foot.minX(), foot.minY(), foot.maxX(), foot.maxY() - 0.7);
+    SheetNotes.of(List.of(safety), line, line.width(), canvas.lettering()).draw(canvas, line, line);
     CheckLine.draw(canvas, new Vec(layout.legend().minX(), layout.safety().maxY()));
     title.draw(canvas, layout.title());
     canvas.line(new Vec(layout.drawing().minX(), layout.safety().maxY()),
@@ -46,27 +43,11 @@ final class SheetFurniture {
   /** Writes the heading of the drawing, with something smaller at its right. */
   void heading(String text, String aside) throws IOException {
     Box drawing = layout.drawing();
-    double base = drawing.maxY() - 2 - HEADING.height();
+    double base = layout.size().frame().maxY() - 2 - HEADING.height();
     double asideWidth = canvas.lettering().width(aside, SUBHEADING);
     String fit = new TextFit(canvas.lettering())
         .shortened(text, HEADING, drawing.width() - asideWidth - 10);
     canvas.text(fit, HEADING, new Vec(drawing.minX() + 3, base), Canvas.Align.LEFT);
     canvas.text(aside, SUBHEADING, new Vec(drawing.maxX() - 3, base), Canvas.Align.RIGHT);
-  }
-
-  private void column(List<String> paragraphs, Box place) throws IOException {
-    fitted(paragraphs, place, canvas.lettering()).draw(canvas, new Vec(place.minX(), place.maxY()));
-  }
-
-  /** As large as fits; of texts that are too long even in the smallest letters the last lines are left out. */
-  private static TextColumn fitted(List<String> paragraphs, Box place, Lettering lettering) throws IOException {
-    double height = LARGEST;
-    TextColumn column = TextColumn.of(paragraphs, Type.plain(height), place.width(), lettering);
-    while (column.height() > place.height() && height > SMALLEST) {
-      height -= 0.1;
-      column = TextColumn.of(paragraphs, Type.plain(height), place.width(), lettering);
-    }
-    int lines = (int) (place.height() / column.type().leading());
-    return lines >= column.lines().size() ? column : new TextColumn(column.lines().subList(0, lines), column.type());
   }
 }

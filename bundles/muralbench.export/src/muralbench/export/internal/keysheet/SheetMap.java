@@ -13,7 +13,7 @@ import muralbench.setout.geometry.Vec;
 
 /** A small map of a panel that lies on several sheets: which sheet shows which part. */
 final class SheetMap {
-  private static final Type TITLE = Type.plain(1.7);
+  private static final Type TITLE = Type.plain(1.8);
   private static final double HEAD = 3.5;
   private static final double HERE = 0.82;
   private static final double LARGEST_NUMBER = 2.3;

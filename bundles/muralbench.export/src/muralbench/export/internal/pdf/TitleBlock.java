@@ -12,8 +12,11 @@ import muralbench.setout.geometry.Vec;
  * @param rows from top to bottom; the fields of a row from left to right
  */
 public record TitleBlock(List<List<Field>> rows) {
-  private static final Type NAME = Type.plain(1.5);
-  private static final double INSET = 1.2;
+  private static final Type NAME = Type.plain(1.8);
+  /** Kept clear on both sides of a text, mm. */
+  private static final double INSET = 1.7;
+  /** Kept clear above and below, mm. */
+  private static final double AIR = 1.1;
   private static final double LARGEST = 3.2;
   private static final double SMALLEST = 2;
 
@@ -49,14 +52,14 @@ public record TitleBlock(List<List<Field>> rows) {
   private static void draw(Canvas canvas, Field field, Box cell) throws IOException {
     canvas.box(cell, Pen.THIN);
     double left = cell.minX() + INSET;
-    canvas.text(field.name(), NAME, new Vec(left, cell.maxY() - INSET - NAME.height()), Canvas.Align.LEFT);
+    canvas.text(field.name(), NAME, new Vec(left, cell.maxY() - AIR - NAME.height()), Canvas.Align.LEFT);
     double room = cell.width() - 2 * INSET;
-    double height = Math.min(LARGEST, cell.height() - NAME.height() - 3.2 * INSET);
+    double height = Math.min(LARGEST, cell.height() - NAME.height() - 3.2 * AIR);
     while (height > SMALLEST && canvas.lettering().width(field.value(), Type.bold(height)) > room) {
       height -= 0.1;
     }
     Type type = Type.bold(height);
     String shown = new TextFit(canvas.lettering()).shortened(field.value(), type, room);
-    canvas.text(shown, type, new Vec(left, cell.minY() + 1.3 * INSET), Canvas.Align.LEFT);
+    canvas.text(shown, type, new Vec(left, cell.minY() + 1.3 * AIR), Canvas.Align.LEFT);
   }
 }

@@ -7,13 +7,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import muralbench.base.InputException;
+import muralbench.base.Messages;
 import muralbench.base.Progress;
 import muralbench.base.length.LengthUnit;
 import muralbench.export.Paper;
+import muralbench.export.internal.pdf.Lettering;
 import muralbench.export.internal.pdf.ReadSheet;
+import muralbench.export.internal.pdf.SheetSize;
 import muralbench.setout.BondSpec;
 import muralbench.setout.OpeningSpec;
 import muralbench.setout.OriginSpec;
@@ -23,11 +27,14 @@ import muralbench.setout.Piece;
 import muralbench.setout.SetOut;
 import muralbench.setout.TileSpec;
 import muralbench.setout.bond.BondRegistry;
+import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** What every sheet of a panel on several sheets must say so that it can be set out from that sheet. */
 class SplitPanelTest {
@@ -157,6 +164,60 @@ class SplitPanelTest {
         PrintedSheets.printed(folder, Paper.A4, LengthUnit.MILLIMETRE, hexagons("floor"), TrialWalls.splash())) {
       List<String> texts = ReadSheet.texts(document, 0).stream().map(ReadSheet.Text::text).toList();
       assertTrue(texts.contains("Plan of the floor, seen from above") && texts.contains("2400"), texts.toString());
+    }
+  }
+
+  @Test
+  void noNoteIsDroppedOrCutShort() throws Exception {
+    PanelPlan plan = PrintedSheets.plan(TrialWalls.facade(), Paper.LETTER, LengthUnit.INCH);
+    PanelNotes notes = new PanelNotes(Messages.of(PanelNotes.class), LengthUnit.INCH);
+    List<List<String>> sheets = texts(TrialWalls.facade(), Paper.LETTER, LengthUnit.INCH);
+    for (int i = 0; i < sheets.size(); i++) {
+      Box window = plan.sheets().get(i).window();
+      int first = plan.firstTileSheet() + 2;
+      String all = String.join(" ", sheets.get(i));
+      for (String note : i == 0 ? notes.of(plan.facts(), window, first)
+          : notes.further(plan.facts(), window, first, 2)) {
+        assertTrue(all.contains(note), note + " is not in " + all);
+      }
+    }
+  }
+
+  @Test
+  void notesThatFindNoRoomGoOnInAStripAboveTheDrawing() throws Exception {
+    try (Lettering lettering = Lettering.open()) {
+      SheetLayout layout = SheetLayout.of(SheetSize.of(Paper.LETTER, true)).withMore(12);
+      List<String> notes = Collections.nCopies(8, "A note of some length that says what is to be done and where.");
+      SheetNotes set = SheetNotes.of(notes, layout.notes(true), layout.more().width(), lettering);
+      String all = String.join(" ", set.column().lines()) + " " + String.join(" ", set.more().lines());
+      assertTrue(!set.more().lines().isEmpty() && set.column().height() <= layout.notes(true).height());
+      assertEquals(String.join(" ", notes), all);
+      assertTrue(layout.more().minY() >= layout.drawing().maxY() - 7.001);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void nothingIsPrintedSmallerThanSevenPoint(Paper paper) throws Exception {
+    try (PDDocument document =
+        PrintedSheets.printed(folder, paper, LengthUnit.INCH, TrialWalls.facade(), hexagons("floor"))) {
+      for (int page = 0; page < document.getNumberOfPages(); page++) {
+        for (ReadSheet.Text text : ReadSheet.texts(document, page)) {
+          assertTrue(text.height() > 1.79, text.toString());
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void theSafetyLineStandsInFullOnTheFirstSheetOfAPanelOnly(Paper paper) throws Exception {
+    List<List<String>> sheets = texts(TrialWalls.facade(), paper, LengthUnit.INCH);
+    String full = Messages.of(SheetFurniture.class).text("safety");
+    for (int i = 0; i < sheets.size(); i++) {
+      String all = String.join(" ", sheets.get(i));
+      assertEquals(i == 0, all.contains(full), all);
+      assertEquals(i > 0, all.contains("read the safety line on sheet 2"), all);
     }
   }
 }
