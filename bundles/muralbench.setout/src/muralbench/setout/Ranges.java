@@ -60,7 +60,7 @@ record Ranges(String place, LengthUnit units) {
 
   /** A length for a message. */
   String length(double value) {
-    return LengthText.exact(value, units);
+    return LengthText.fine(value, units);
   }
 
   private double within(String what, double value) throws InputException {

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import muralbench.base.CancelledException;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
+import muralbench.base.PlainLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -68,8 +69,8 @@ final class Complaints {
   }
 
   private void say(String problem, String remedy) {
-    err.println(Main.NAME + ": " + problem.strip().replaceFirst("\\.$", "") + ".");
-    err.println("  " + remedy);
+    err.println(Main.NAME + ": " + PlainLine.of(problem.strip().replaceFirst("\\.$", "")) + ".");
+    err.println("  " + PlainLine.of(remedy.strip()));
   }
 
   private static String report(Throwable fault) {

@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
+import muralbench.base.PlainLine;
 import muralbench.brief.BriefReader;
 import muralbench.model.Mural;
 import muralbench.model.file.MuralFile;
@@ -41,10 +42,14 @@ final class DemoVerb implements Callable<Integer> {
     Exporting exporting = new Exporting(desk, exporter -> true);
     Exporting.Written written = exporting.write(new MuralInput(target.resolve(MURAL)), mural, paper, target);
     MuralFile.write(mural, target.resolve(MURAL));
-    desk.out().println(target.resolve(MURAL));
+    print(target.resolve(MURAL));
     Path root = target.toAbsolutePath().normalize();
-    written.files().forEach(file -> desk.out().println(target.resolve(root.relativize(file))));
+    written.files().forEach(file -> print(target.resolve(root.relativize(file))));
     return exporting.reported(written);
+  }
+
+  private void print(Path file) {
+    desk.out().println(PlainLine.of(file.toString()));
   }
 
   /** The folder used when none is named; never one that holds something else. */

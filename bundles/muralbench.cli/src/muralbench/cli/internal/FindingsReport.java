@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import muralbench.base.Finding;
 import muralbench.base.Grade;
 import muralbench.base.Messages;
+import muralbench.base.PlainLine;
 
 /** Findings as a table for people and as JSON for programs. */
 final class FindingsReport {
@@ -36,14 +37,14 @@ final class FindingsReport {
 
   /** For each finding what it is, what to do, and where the rule comes from; nothing if there are none. */
   void table(PrintStream out) {
-    int place = findings.stream().mapToInt(finding -> finding.place().length()).max().orElse(0);
+    int place = findings.stream().mapToInt(finding -> PlainLine.of(finding.place()).length()).max().orElse(0);
     for (Finding finding : findings) {
       String head = String.format(Locale.ROOT, "%-8s %-" + Math.max(1, place) + "s  ",
-          TEXTS.text("grade." + word(finding.grade())), finding.place());
-      out.println(head + finding.message());
+          TEXTS.text("grade." + word(finding.grade())), PlainLine.of(finding.place()));
+      out.println(head + PlainLine.of(finding.message()));
       String below = " ".repeat(head.length());
-      out.println(below + finding.remedy());
-      out.println(below + TEXTS.text("finding.source", "source", finding.source()));
+      out.println(below + PlainLine.of(finding.remedy()));
+      out.println(below + PlainLine.of(TEXTS.text("finding.source", "source", finding.source())));
     }
   }
 

@@ -2,6 +2,7 @@
 package muralbench.cli.internal;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.ResourceBundle;
 import java.util.concurrent.Callable;
 import muralbench.base.Messages;
@@ -43,6 +44,7 @@ final class Main {
     IVersionProvider shown = () -> new String[] {TEXTS.text("version.shown", "version", version)};
     command.getCommandSpec().versionProvider(shown);
     command.getSubcommands().values().forEach(verb -> verb.getCommandSpec().versionProvider(shown));
+    command.registerConverter(Path.class, new FileName());
     command.setResourceBundle(ResourceBundle.getBundle(Main.class.getPackageName() + ".messages"))
         .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
         .setParameterExceptionHandler((problem, arguments) -> complaints.usage(problem))

@@ -5,11 +5,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
+import muralbench.base.PlainLine;
 import muralbench.base.Progress;
 import muralbench.brief.BriefReader;
 import muralbench.model.Mural;
@@ -56,13 +59,33 @@ final class MuralInput {
     }
   }
 
-  private void refuseWhatIsNoFile() throws InputException {
+  private void refuseWhatIsNoFile() throws InputException, IOException {
     if (Files.isDirectory(file)) {
       throw new InputException(file.toString(), TEXTS.text("error.input.folder"), TEXTS.text("error.input.remedy"));
     }
     if (!Files.exists(file)) {
-      throw new InputException(file.toString(), TEXTS.text("error.disk.missing"), TEXTS.text("error.input.remedy"));
+      throw missing();
     }
+    if (!Files.isRegularFile(file)) { // reading a pipe may wait for ever, and a device may have no end
+      throw new InputException(file.toString(), TEXTS.text("error.input.special"),
+          TEXTS.text("error.input.special.remedy"));
+    }
+  }
+
+  private InputException missing() throws IOException {
+    try {
+      file.toRealPath();
+    } catch (AccessDeniedException denied) {
+      return new InputException(file.toString(), TEXTS.text("error.disk.denied"),
+          TEXTS.text("error.input.denied.remedy"), denied);
+    } catch (NoSuchFileException gone) {
+      boolean link = Files.isSymbolicLink(file);
+      return new InputException(file.toString(), TEXTS.text(link ? "error.input.lost" : "error.disk.missing"),
+          TEXTS.text("error.input.remedy"));
+    } catch (FileSystemException round) { // ELOOP has no exception of its own
+      return new InputException(file.toString(), TEXTS.text("error.input.loop"), TEXTS.text("error.input.remedy"));
+    }
+    return new InputException(file.toString(), TEXTS.text("error.disk.missing"), TEXTS.text("error.input.remedy"));
   }
 
   private boolean holdsMural() throws IOException, InputException {
@@ -110,7 +133,7 @@ final class MuralInput {
   }
 
   private InputException inThisFile(InputException problem) {
-    if (problem.place().contains(String.valueOf(file.getFileName()))) {
+    if (problem.place().contains(PlainLine.of(String.valueOf(file.getFileName())))) {
       return problem;
     }
     String place = problem.place().isEmpty() ? file.toString() : file + ": " + problem.place();

@@ -4,6 +4,7 @@ package muralbench.cli.internal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -18,6 +19,7 @@ import java.util.zip.ZipOutputStream;
 import muralbench.cli.internal.CommandBed.Result;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -141,6 +143,63 @@ class BadInputTest {
 
     assertPlainRefusal(result, verb);
     assertEquals(before, bed.content());
+  }
+
+  @Test
+  @Timeout(30)
+  void aPipeIsRefusedAtOnce() throws Exception {
+    Path mkfifo = Path.of("/usr/bin/mkfifo");
+    assumeTrue(Files.isExecutable(mkfifo));
+    Path pipe = Files.createDirectory(bed.path("in")).resolve("wall.json");
+    assertEquals(0, new ProcessBuilder(mkfifo.toString(), pipe.toString()).start().waitFor());
+    for (String verb : new String[] {"check", "pieces"}) {
+      String said = assertPlainRefusal(bed.run(verb, pipe), verb);
+      assertTrue(said.contains("wall.json: is a pipe or a device, not a file.\n  Save the mural"), said);
+    }
+    assertPlainRefusal(bed.run("new", bed.brief(), "--out", pipe), "new");
+    assertFalse(Files.isRegularFile(pipe));
+  }
+
+  @Test
+  void linksThatLeadNowhereAreRefused() throws IOException {
+    Path round = Files.createSymbolicLink(bed.path("round.json"), bed.path("other.json"));
+    Files.createSymbolicLink(bed.path("other.json"), round);
+    Path lost = Files.createSymbolicLink(bed.path("lost.json"), bed.path("gone.json"));
+    String said = assertPlainRefusal(bed.run("check", round), "check");
+    assertTrue(said.contains("round.json: is a link that leads round in a circle."), said);
+    said = assertPlainRefusal(bed.run("check", lost), "check");
+    assertTrue(said.contains("lost.json: is a link to a file that is not there."), said);
+    for (String verb : new String[] {"new", "sheets"}) {
+      said = assertPlainRefusal(bed.run(verb, bed.brief(), "--out", round), verb);
+      assertTrue(said.contains("a link that leads round in a circle."), said);
+    }
+  }
+
+  @Test
+  void theBriefIsNotWrittenOver() throws IOException {
+    Path brief = bed.brief();
+    Path link = Files.createSymbolicLink(bed.path("link.mural"), brief);
+    TreeMap<String, String> before = bed.content();
+    for (Path out : new Path[] {brief, link, folder.resolve("../" + folder.getFileName() + "/heron.json")}) {
+      String said = assertPlainRefusal(bed.run("new", brief, "--out", out), "new");
+      assertTrue(said.contains("over the file it is made from"), said);
+    }
+    assertPlainRefusal(bed.run("new", link, "--out", brief), "new");
+    assertEquals(before, bed.content());
+  }
+
+  /** ESC [ is how a terminal takes orders (ECMA-48, 5.4); U+0085 and DEL are the control characters of ISO 6429. */
+  @Test
+  void whatATerminalWouldObeyIsSpelledOut() throws IOException {
+    String evil = "a\\n\\u001b[2J\\u0085\\u007f";
+    Path brief = bed.file("heron.json",
+        CommandBed.BRIEF.replace("\"title\": \"Heron", "\"" + evil + "\": 1, \"title\": \"Heron"));
+    String said = assertPlainRefusal(bed.run("check", brief), "check");
+    assertTrue(said.contains("/" + evil + ": "), said);
+    said = assertPlainRefusal(bed.run("check", "a\u001b[2J.json"), "check");
+    assertTrue(said.contains("a\\u001b[2J.json: is not there"), said);
+    said = assertPlainRefusal(bed.run("pa\u001b[2Jint"), "paint");
+    assertTrue(said.contains("no verb 'pa\\u001b[2Jint'"), said);
   }
 
   private void refusedByEveryVerb(Path input, String named) throws IOException {

@@ -54,6 +54,9 @@ class UsageTest {
       sheets a.mural --out d --paper b | letter, tabloid, a4, a3
       new a.json                       | --out
       check -clean a.mural             | -clean
+      new a.json --out new/            | 'new/' names a folder
+      sheets a.mural --out=            | the name is empty
+      new a.json --out=                | the name is empty
       """)
   void badUsageIsTwoPlainLinesAndExitTwo(String line, String named) {
     Result result = run((Object[]) (line.isEmpty() ? new String[0] : line.split(" ")));
