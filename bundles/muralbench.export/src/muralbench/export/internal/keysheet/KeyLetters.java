@@ -15,8 +15,11 @@ final class KeyLetters {
   /** Greatest height, mm; larger keys would cover the work. */
   static final double LARGEST = 4;
 
+  /** Kept free at both ends of a key beyond its air, so that keys of neighbouring tiles stand 0.8 mm apart. */
+  private static final double ENDS = 0.15;
+
   /** Narrow letters let a tile of 6 in hold its key at 1 in = 1 ft. */
-  private static final double NARROW = 0.92;
+  private static final double NARROW = 0.87;
 
   private final Lettering lettering;
   private final Map<String, KeyRoom.Words> known = new HashMap<>();
@@ -35,7 +38,7 @@ final class KeyLetters {
     KeyRoom.Words words = known.get(text);
     if (words == null) {
       double width = lettering.width(text, type(1));
-      words = new KeyRoom.Words(text, width + 2 * Label.AIR, SMALLEST + 2 * Label.AIR);
+      words = new KeyRoom.Words(text, width + 2 * (Label.AIR + ENDS), SMALLEST + 2 * Label.AIR);
       known.put(text, words);
     }
     return words;

@@ -64,11 +64,12 @@ final class ReferenceLines {
     }
     boolean same = Math.abs(sheet.placing().x(datum.x()) - sheet.placing().x(middle)) < SAME;
     if (!same && middle >= window.minX() && middle <= window.maxX()) {
-      upright(sheet.placing().x(middle), shown, gutter + 1, CENTRE, texts.text("centre.name"));
+      double plumb = sheet.placing().x(datum.x());
+      upright(sheet.placing().x(middle), shown, gutter + 1, CENTRE, texts.text("centre.name"), plumb);
     }
     if (datum.x() >= window.minX() && datum.x() <= window.maxX()) {
       String name = named(same ? "plumb.centre.name" : "plumb.name");
-      upright(sheet.placing().x(datum.x()), shown, gutter + 1 + ROW, PLUMB, name);
+      upright(sheet.placing().x(datum.x()), shown, gutter + 1 + ROW, PLUMB, name, Double.NaN);
     }
   }
 
@@ -118,12 +119,14 @@ final class ReferenceLines {
     canvas.textUpwards(name, NAME, new Vec(end + 5.5, place), Canvas.Align.CENTRE);
   }
 
-  private void upright(double x, Box shown, double above, Pen pen, String name) throws IOException {
+  /** An upright line with its name above it, or beside it where the line at {@code other} would run through the name. */
+  private void upright(double x, Box shown, double above, Pen pen, String name, double other) throws IOException {
     double top = shown.maxY() + above;
     canvas.line(new Vec(x, shown.minY() - 1), new Vec(x, top), pen);
     Box drawing = sheet.layout().drawing();
     double half = canvas.lettering().width(name, NAME) / 2 + 1;
-    double place = Math.max(drawing.minX() + half, Math.min(drawing.maxX() - half, x));
+    double aside = Math.abs(other - x) < half ? Math.copySign(half, x - other) : 0;
+    double place = Math.max(drawing.minX() + half, Math.min(drawing.maxX() - half, x + aside));
     canvas.text(name, NAME, new Vec(place, top + 0.6), Canvas.Align.CENTRE);
   }
 

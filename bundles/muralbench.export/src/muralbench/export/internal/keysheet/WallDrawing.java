@@ -20,6 +20,8 @@ import muralbench.setout.geometry.Vec;
 /** Draws the elevation of the whole wall, or the plan of the whole floor, with its panels named. */
 final class WallDrawing {
   private static final double GROUND = 0.9;
+  /** Kept free at both ends of names of panels, mm. */
+  private static final double OFF_EDGE = 0.8;
   private static final Type FLOOR = Type.plain(2.1);
 
   private final Canvas canvas;
@@ -94,6 +96,8 @@ final class WallDrawing {
   }
 
   private KeyRoom room(List<Contour> edges, String name) throws IOException {
-    return KeyRoom.in(edges.get(0), edges.subList(1, edges.size()), letters.words(name));
+    KeyRoom.Words words = letters.words(name);
+    KeyRoom.Words roomy = new KeyRoom.Words(name, words.width() + 2 * OFF_EDGE, words.height());
+    return KeyRoom.in(edges.get(0), edges.subList(1, edges.size()), roomy);
   }
 }

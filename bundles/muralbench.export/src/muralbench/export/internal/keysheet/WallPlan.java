@@ -13,8 +13,8 @@ import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Vec;
 
 /**
- * The first sheets: all panels together, and the index of sheets. Panels of a floor lie in another plane and have a plan
- * of their own below the wall, to the same scale.
+ * The first sheets: all panels together, and the index of sheets. Panels of a floor lie in another plane and have a
+ * plan of their own below the wall, to the same scale.
  *
  * @param layout how the sheet is divided
  * @param scale the scale of all views

@@ -53,11 +53,15 @@ final class WallSheets {
     if (index == 0) {
       drawViews(canvas);
     }
-    furniture.heading(print.project(), texts.text(wall.wall() ? wall.floor() ? "heading.both" : "heading.wall" : "heading.floor"));
+    furniture.heading(print.project(), texts.text(heading()));
     new SheetIndex(texts, print.units())
         .draw(canvas, new Box(drawing.minX() + 3, drawing.minY(), drawing.maxX() - 3, top), shown);
     furniture.draw(print.titleBlock(texts.text("title.wall"), wall.scale().name(), index + 1, countOfAll()),
         notes(), wall.layout().legend(), texts.text("safety"));
+  }
+
+  private String heading() {
+    return !wall.wall() ? "heading.floor" : wall.floor() ? "heading.both" : "heading.wall";
   }
 
   private void drawViews(Canvas canvas) throws IOException {

@@ -17,6 +17,7 @@ import muralbench.export.Paper;
 import muralbench.export.internal.pdf.Pen;
 import muralbench.export.internal.pdf.ReadSheet;
 import muralbench.setout.PanelSetOut;
+import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Vec;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -87,6 +88,20 @@ class KeySheetPrintTest {
           for (int j = 0; j < i; j++) {
             assertFalse(keys.get(i).box().meets(keys.get(j).box()), keys.get(i) + " and " + keys.get(j));
           }
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void keysOfOneCourseStandApart(Paper paper) throws Exception {
+    try (PDDocument document = printed(paper)) {
+      for (int page = 0; page < document.getNumberOfPages(); page++) {
+        List<ReadSheet.Text> keys = PrintedSheets.keyTexts(document, page);
+        for (ReadSheet.Text key : keys) {
+          Box near = new Box(key.box().minX() - 0.79, key.box().minY(), key.box().maxX() + 0.79, key.box().maxY());
+          assertEquals(1, keys.stream().filter(other -> near.meets(other.box())).count(), key.toString());
         }
       }
     }
