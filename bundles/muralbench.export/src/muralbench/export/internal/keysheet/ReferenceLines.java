@@ -119,7 +119,7 @@ final class ReferenceLines {
     canvas.textUpwards(name, NAME, new Vec(end + 5.5, place), Canvas.Align.CENTRE);
   }
 
-  /** An upright line with its name above it, or beside it where the line at {@code other} would run through the name. */
+  /** An upright line with its name above it, or beside it where a line at {@code other} would run through the name. */
   private void upright(double x, Box shown, double above, Pen pen, String name, double other) throws IOException {
     double top = shown.maxY() + above;
     canvas.line(new Vec(x, shown.minY() - 1), new Vec(x, top), pen);

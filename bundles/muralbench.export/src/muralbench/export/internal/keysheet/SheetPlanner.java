@@ -74,6 +74,9 @@ final class SheetPlanner {
     Placing placing = placing(window);
     Box paper = placing.of(window);
     Board board = new Board(bounded(row, column, paper, trial.gutters().labels() - 1, -OFF_MATCH));
+    if (facts.floor() && window.grown(TOUCH).holds(Box.of(facts.zero(), facts.zero()))) {
+      board.addText(ReferenceLines.cornerMark(placing.of(facts.zero())).box());
+    }
     Box within = bounded(row, column, paper, 0, -OFF_MATCH);
     KeyPlacer names = new KeyPlacer(placing, board, within, placing.of(facts.box()));
     KeyPlacer keys = new KeyPlacer(placing, board, within, placing.of(facts.box()));

@@ -57,6 +57,8 @@ final class WallDrawing {
       floor(placing.of(plan.window()), placing.y(0));
     }
     name();
+    // The ground of a name that just fits would eat into the edges.
+    canvas.stroke(plan.drawn().stream().map(panel -> placing.of(panel.spec().outline())).toList(), Pen.THICK);
   }
 
   private void floor(Box shown, double y) throws IOException {
