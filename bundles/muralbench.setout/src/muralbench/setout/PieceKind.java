@@ -3,7 +3,7 @@ package muralbench.setout;
 
 /** How a piece was made from its tile: the first kind that fits of whole, pierced, curved, notched, trimmed. */
 public enum PieceKind {
-  /** The uncut face. */
+  /** The uncut face; a cut that would take off less than {@link SetOut#DUST_AREA} is not made. */
   WHOLE("whole"),
   /** A hole lies inside the piece. */
   PIERCED("pierced"),

@@ -11,7 +11,6 @@ import muralbench.base.CancelledException;
 import muralbench.base.InputException;
 import muralbench.base.Progress;
 import muralbench.setout.bond.BondRegistry;
-import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -86,16 +85,6 @@ class SetOutTest {
 
     assertEquals(right.pieces().stream().map(Piece::key).toList(), left.pieces().stream().map(Piece::key).toList());
     assertEquals(piece(right, "A-02-01").box().maxX(), piece(left, "A-02-01").box().maxX(), 1e-6);
-  }
-
-  @Test
-  void aCornerCutOffByAHairIsNotWhole() throws Exception {
-    // Takes 0.0008 mm² of a corner, but 0.04 mm of its sides: the piece must not stick out of the panel.
-    PanelSetOut panel = Walls.outline(Contour.polygon(List.of(Vec.ZERO, new Vec(308, 0), new Vec(308, 307.96),
-        new Vec(307.96, 308), new Vec(0, 308)))).tiles(6, 6, 3.2 / 25.4).from(0, 0).setOut();
-
-    assertEquals(PieceKind.TRIMMED, piece(panel, "A-02-02").kind());
-    assertEquals(5, piece(panel, "A-02-02").outline().segments().size());
   }
 
   @Test

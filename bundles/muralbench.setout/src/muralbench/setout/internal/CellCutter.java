@@ -11,7 +11,6 @@ import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Motion;
 import muralbench.setout.geometry.Segment;
 import muralbench.setout.geometry.Vec;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -21,8 +20,6 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 final class CellCutter {
   /** A corner points inwards if the sine of its bend is below minus this. */
   private static final double REFLEX = 1e-6;
-  /** What the set-out is exact to, mm. */
-  private static final double EXACT = 0.001;
   /** A curve that leaves its chord by no more than this is straight to anyone who cuts it, mm. */
   private static final double STRAIGHT = 0.01;
 
@@ -89,7 +86,7 @@ final class CellCutter {
 
   private CutCell.Part part(Polygon part, Contour face, double faceArea) {
     double dust = SetOut.DUST_AREA + (face.straight() ? 0 : SetOut.CHORD_ERROR * face.length());
-    if (part.getNumInteriorRing() == 0 && faceArea - part.getArea() <= dust && keepsCorners(part, face)) {
+    if (part.getNumInteriorRing() == 0 && faceArea - part.getArea() <= dust) {
       return uncut(face);
     }
     CurveRestorer known = face.straight() ? curves : curves.and(face);
@@ -104,21 +101,6 @@ final class CellCutter {
       }
     }
     return new CutCell.Part(kind(outline, holes), area, outline, holes);
-  }
-
-  /** Whether no corner of the face was cut off, however little area that takes. */
-  private static boolean keepsCorners(Polygon part, Contour face) {
-    for (Segment side : face.segments()) {
-      Coordinate corner = new Coordinate(side.start().x(), side.start().y());
-      boolean kept = false;
-      for (Coordinate point : part.getExteriorRing().getCoordinates()) {
-        kept |= point.distance(corner) <= EXACT;
-      }
-      if (!kept) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** Whether a side leaves its chord by more than a saw could show. */
