@@ -7,6 +7,7 @@ import muralbench.base.Messages;
 import muralbench.base.length.LengthFormatException;
 import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
+import org.eclipse.jface.action.LegacyActionTools;
 import org.eclipse.jface.fieldassist.ControlDecoration;
 import org.eclipse.jface.fieldassist.FieldDecorationRegistry;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -22,6 +23,8 @@ import org.eclipse.swt.widgets.Text;
 final class LengthField {
   private static final Messages TEXTS = Messages.of(LengthField.class);
   private static final int WIDTH = 110;
+  private static final double TENTHS = 10;
+  private static final double ROUNDING_ERROR = 1e-9;
 
   private final String name;
   private final boolean mayBeZero;
@@ -32,7 +35,7 @@ final class LengthField {
   private boolean quiet;
 
   LengthField(Composite parent, String label, boolean mayBeZero, Runnable changed) {
-    this.name = label;
+    this.name = LegacyActionTools.removeMnemonics(label);
     this.mayBeZero = mayBeZero;
     new Label(parent, SWT.NONE).setText(TEXTS.text("field.label", "name", label));
     text = new Text(parent, SWT.BORDER | SWT.SINGLE);
@@ -103,7 +106,14 @@ final class LengthField {
     }, sign::hide);
     LengthUnit other = unit == LengthUnit.INCH ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
     OptionalDouble length = value();
-    understood.setText(length.isEmpty() ? ""
-        : TEXTS.text("field.understood", "length", LengthText.shown(length.getAsDouble(), other)));
+    understood.setText(length.isEmpty() ? "" : understood(length.getAsDouble(), other));
+  }
+
+  /** A length in the other unit: with an equals sign only where nothing was rounded. */
+  private static String understood(double millimetres, LengthUnit other) {
+    double rounded = other == LengthUnit.INCH ? LengthText.rounded(millimetres, other)
+        : Math.rint(millimetres * TENTHS) / TENTHS;
+    boolean same = Math.abs(rounded - millimetres) < ROUNDING_ERROR;
+    return TEXTS.text(same ? "field.understood" : "field.about", "length", LengthText.exact(rounded, other));
   }
 }

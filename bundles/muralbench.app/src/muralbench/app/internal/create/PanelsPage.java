@@ -7,6 +7,7 @@ import java.util.Optional;
 import muralbench.base.Messages;
 import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
+import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.wizard.WizardPage;
@@ -163,6 +164,7 @@ final class PanelsPage extends WizardPage {
     Optional<String> problem = fields.problem();
     Optional<MuralDraft> draft = draft();
     setErrorMessage(problem.orElse(null));
+    setMessage(null);
     setPageComplete(false);
     hint.setText(draft.isPresent() ? TEXTS.text("panels.settingOut") : "");
     draft.ifPresentOrElse(setOut::look, setOut::cancel);
@@ -174,6 +176,7 @@ final class PanelsPage extends WizardPage {
     }
     hint.setText(answer.words());
     setErrorMessage(answer.problem());
+    setMessage(answer.warning(), IMessageProvider.WARNING);
     setPageComplete(answer.problem() == null);
   }
 }

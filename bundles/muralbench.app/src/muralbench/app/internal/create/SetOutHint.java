@@ -6,11 +6,13 @@ import muralbench.app.internal.Composition;
 import muralbench.app.internal.MonitorProgress;
 import muralbench.app.internal.Problems;
 import muralbench.base.CancelledException;
+import muralbench.base.Finding;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.setout.MuralReader;
 import muralbench.setout.MuralSetOut;
 import muralbench.setout.SetOut;
+import muralbench.setout.SetOutChecks;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -25,11 +27,13 @@ final class SetOutHint {
    *
    * @param words the counts, or empty
    * @param problem why it cannot be set out, or null
+   * @param warning what should not stay as it is though it can be set out, or null
    */
-  record Answer(String words, String problem) {}
+  record Answer(String words, String problem, String warning) {}
 
   private static final Messages TEXTS = Messages.of(SetOutHint.class);
   private static final long PAUSE = 200;
+  private static final String OVERLAP = "panels.overlap";
 
   private final Display display;
   private final Consumer<Answer> listener;
@@ -74,11 +78,16 @@ final class SetOutHint {
       MuralSetOut result = SetOut.mural(MuralReader.mural(draft.toMural()), Composition.bonds(),
           new MonitorProgress(monitor));
       return new Answer(TEXTS.text("panels.counts", "whole", result.whole(), "cut", result.cut(), "order",
-          result.tilesToOrder()), null);
+          result.tilesToOrder()), null, overlap(result));
     } catch (CancelledException cancelled) {
       throw cancelled;
     } catch (InputException | RuntimeException e) {
-      return new Answer("", Problems.words(e));
+      return new Answer("", Problems.words(e), null);
     }
+  }
+
+  private static String overlap(MuralSetOut result) {
+    return SetOutChecks.findings(result).stream().filter(finding -> OVERLAP.equals(finding.code()))
+        .map(Finding::message).findFirst().orElse(null);
   }
 }

@@ -5,10 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.base.length.LengthUnit;
 import muralbench.model.DisplayUnits;
 import muralbench.model.Exposure;
+import muralbench.setout.MuralReader;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.wizard.WizardPage;
@@ -87,6 +89,14 @@ final class WorkPage extends WizardPage {
     changed();
   }
 
+  @Override
+  public void setVisible(boolean visible) {
+    super.setVisible(visible);
+    if (visible) {
+      title.setFocus();
+    }
+  }
+
   private Text text(Composite body, String label, String hint) {
     new Label(body, SWT.NONE).setText(TEXTS.text(label));
     Text text = new Text(body, SWT.BORDER);
@@ -123,7 +133,7 @@ final class WorkPage extends WizardPage {
   }
 
   private Optional<TileDraft> tile() {
-    if (problem().isPresent()) {
+    if (unreadable().isPresent()) {
       return Optional.empty();
     }
     return Optional.of(new TileDraft(width.value().getAsDouble(), height.value().getAsDouble(),
@@ -131,6 +141,21 @@ final class WorkPage extends WizardPage {
   }
 
   private Optional<String> problem() {
+    Optional<String> unreadable = unreadable();
+    return unreadable.isPresent() ? unreadable : draft(start.panels()).flatMap(WorkPage::refusal);
+  }
+
+  /** What the set-out would refuse about the tile and its joint. */
+  private static Optional<String> refusal(MuralDraft draft) {
+    try {
+      MuralReader.mural(draft.toMural());
+      return Optional.empty();
+    } catch (InputException e) {
+      return Optional.of(TEXTS.text("work.checked", "problem", e.problem(), "remedy", e.remedy()));
+    }
+  }
+
+  private Optional<String> unreadable() {
     return List.of(width, height, thickness, joint).stream().map(LengthField::problem).flatMap(Optional::stream)
         .filter(Objects::nonNull).findFirst();
   }

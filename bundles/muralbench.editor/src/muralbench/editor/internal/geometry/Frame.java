@@ -50,6 +50,13 @@ public record Frame(double x, double y, double width, double height) {
     return new Frame(clean(x + dx), clean(y + dy), width, height);
   }
 
+  /** This frame moved by as little as puts it inside another; as it is in a direction in which it is too large. */
+  public Frame pushedInto(Frame around) {
+    double left = width > around.width ? x : Math.max(around.x, Math.min(x, around.right() - width));
+    double bottom = height > around.height ? y : Math.max(around.y, Math.min(y, around.top() - height));
+    return new Frame(clean(left), clean(bottom), width, height);
+  }
+
   /** The frame with its left edge elsewhere, the right edge staying. */
   public Frame withLeft(double left) {
     return new Frame(left, y, clean(x + width - left), height);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import muralbench.editor.internal.commands.AddOpeningCommand;
 import muralbench.editor.internal.commands.AddPanelCommand;
 import muralbench.editor.internal.geometry.Frame;
+import muralbench.editor.internal.geometry.Placement;
 import muralbench.editor.internal.geometry.SnapLines;
 import muralbench.editor.internal.geometry.Snapping;
 import muralbench.editor.internal.geometry.WallPlane;
@@ -70,7 +71,7 @@ public final class CreatePolicy extends GraphicalEditPolicy {
     Dimension size = request.getSize();
     if (size == null || size.width < CLICK || size.height < CLICK) {
       Frame usual = thing.around(WallPlane.wallX(at.x), WallPlane.wallY(at.y));
-      return snapping.settle(usual).frame();
+      return inPanel(snapping.settle(usual).frame(), thing);
     }
     double scale = scene.pixelsPerMillimetre();
     double left = snapping.toLineOrGridX(WallPlane.wallX(at.x));
@@ -79,6 +80,13 @@ public final class CreatePolicy extends GraphicalEditPolicy {
     double bottom = snapping.toLineOrGridY(WallPlane.wallY(at.y) - size.height / scale);
     return new Frame(left, bottom, Math.max(Snapping.SMALLEST, Frame.clean(right - left)),
         Math.max(Snapping.SMALLEST, Frame.clean(top - bottom)));
+  }
+
+  /** An opening of usual size is pushed into its panel where it fits there. */
+  private Frame inPanel(Frame usual, NewThing thing) {
+    Optional<Frame> panel = ((ScenePart) getHost()).thing() instanceof Panel host && thing.opening()
+        ? Placement.frame(host) : Optional.empty();
+    return panel.map(usual::pushedInto).orElse(usual);
   }
 
   private Snapping snapping(Scene scene, NewThing thing) {

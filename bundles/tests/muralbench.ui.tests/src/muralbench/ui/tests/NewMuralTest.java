@@ -11,6 +11,9 @@ import muralbench.model.Panel;
 import muralbench.model.RectangleOutline;
 import org.eclipse.jface.wizard.IWizardPage;
 import org.eclipse.jface.wizard.WizardDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -65,6 +68,25 @@ class NewMuralTest extends DesktopTest {
     type("72 in", "2 in");
     await("the set-out has answered", () -> page("panels").getErrorMessage() != null);
     assertFalse(wizard.canFinish());
+  }
+
+  @Test
+  void aJointAsWideAsTheTileIsRefusedOnThePageOfTheTile() {
+    show("work");
+    Gestures.find(page("work").getControl(), Text.class, text -> text.getText().equals("1/8 in")).setText("6 in");
+    String message = page("work").getErrorMessage();
+    assertTrue(message != null && message.contains("as wide as the tile"), message);
+    assertFalse(page("work").isPageComplete());
+  }
+
+  @Test
+  void panelsThatOverlapAreFlagged() {
+    show("panels");
+    Gestures.find(page("panels").getControl(), Button.class, button -> button.getText().contains("Add")).notifyListeners(
+        SWT.Selection, new Event());
+    type("78 in", "10 in");
+    await("the overlap is told", () -> String.valueOf(page("panels").getMessage()).contains("overlap"));
+    assertTrue(wizard.canFinish());
   }
 
   private IWizardPage page(String name) {
