@@ -3,7 +3,9 @@ package muralbench.editor;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.EventObject;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -11,6 +13,7 @@ import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.editor.internal.MuralFileDialog;
 import muralbench.editor.internal.RegisteredBonds;
+import muralbench.editor.internal.SavePrompt;
 import muralbench.editor.internal.WallMenu;
 import muralbench.editor.internal.WallView;
 import muralbench.editor.internal.outline.MuralOutlinePage;
@@ -35,14 +38,16 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.ISaveablePart2;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
 import org.eclipse.ui.views.properties.IPropertySheetPage;
 
 /** The editor of one mural: the wall with its panels, openings and pieces. */
-public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
+public final class MuralEditor extends GraphicalEditorWithFlyoutPalette implements ISaveablePart2 {
   /** Identifier of the editor in the workbench. */
   public static final String ID = "muralbench.editor.mural";
 
@@ -69,7 +74,12 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
    * @return whether there is such a thing
    */
   public boolean reveal(String place) {
-    return wall.reveal(place);
+    return wall.reveal(place, List.of());
+  }
+
+  /** As {@link #reveal(String)}; pieces of a panel that are given by their keys are marked until the next selection. */
+  public boolean reveal(String place, Collection<?> keys) {
+    return wall.reveal(place, keys);
   }
 
   @Override
@@ -159,13 +169,18 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
 
   @Override
   public void commandStackChanged(EventObject event) {
-    firePropertyChange(PROP_DIRTY);
+    firePropertyChange(IEditorPart.PROP_DIRTY);
     super.commandStackChanged(event);
   }
 
   @Override
   public boolean isSaveAsAllowed() {
     return true;
+  }
+
+  @Override
+  public int promptToSaveOnClose() {
+    return SavePrompt.ask(getSite().getShell(), getPartName());
   }
 
   /** Saves; cancels the monitor if that failed or the person gave up, so that nothing is closed unsaved. */
@@ -196,7 +211,7 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette {
     setInput(MuralEditorInput.of(file));
     setPartName(getEditorInput().getName());
     firePropertyChange(PROP_INPUT);
-    firePropertyChange(PROP_DIRTY);
+    firePropertyChange(IEditorPart.PROP_DIRTY);
     return true;
   }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.editor.internal;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -10,6 +12,7 @@ import muralbench.editor.internal.field.WallStyle;
 import muralbench.editor.internal.geometry.Frame;
 import muralbench.editor.internal.geometry.Placement;
 import muralbench.editor.internal.parts.MuralPart;
+import muralbench.editor.internal.parts.PanelPart;
 import muralbench.editor.internal.parts.PartFactory;
 import muralbench.editor.internal.parts.Scene;
 import muralbench.editor.internal.parts.WallRoot;
@@ -20,10 +23,12 @@ import muralbench.editor.internal.tools.WallKeys;
 import muralbench.model.Opening;
 import muralbench.model.Panel;
 import muralbench.setout.Piece;
+import muralbench.setout.geometry.Contour;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalViewer;
+import org.eclipse.jface.viewers.SelectionChangedEvent;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Listener;
@@ -33,6 +38,7 @@ public final class WallView {
   private final GraphicalViewer viewer;
   private final FigureCanvas canvas;
   private final Scene scene;
+  private PanelPart marked;
 
   /** Sets up a viewer whose control exists; {@code status} takes lines for the status bar. */
   public WallView(GraphicalViewer viewer, OpenMural mural, Consumer<String> status) {
@@ -46,6 +52,8 @@ public final class WallView {
     viewer.setKeyHandler(new WallKeys(viewer, scene));
     WallGestures.on(canvas, scene.zoom());
     PieceReadout.on(viewer, canvas, scene);
+    viewer.addSelectionChangedListener(this::selected);
+    canvas.addListener(SWT.MouseDown, event -> unmark());
   }
 
   /** What the parts of the wall share. */
@@ -73,15 +81,44 @@ public final class WallView {
     }
   }
 
-  /** Selects a panel or opening by its id, or the panel of a piece by its key, and brings it into view. */
-  public boolean reveal(String place) {
+  /**
+   * Selects a panel or opening by its id, or the panel of a piece by its key, and brings it into view. Pieces of the
+   * panel that are given by their keys are marked, with the whole panel in view, until the next selection.
+   */
+  public boolean reveal(String place, Collection<?> keys) {
     Optional<EObject> thing = find(place);
     EditPart part = thing.map(found -> (EditPart) parts().get(found)).orElse(null);
     if (part != null) {
       viewer.select(part);
-      target(place, thing.get()).ifPresent(this::bringIntoView);
+      unmark();
+      List<Contour> pieces = thing.get() instanceof Panel panel ? pieces(panel, keys) : List.of();
+      if (part instanceof PanelPart panel && !pieces.isEmpty()) {
+        marked = panel;
+        panel.mark(pieces);
+        Placement.frame(panel.thing()).ifPresent(scene.zoom()::fit);
+      } else {
+        target(place, thing.get()).ifPresent(this::bringIntoView);
+      }
     }
     return part != null;
+  }
+
+  private List<Contour> pieces(Panel panel, Collection<?> keys) {
+    return scene.mural().setOut(panel).stream().flatMap(setOut -> setOut.pieces().stream())
+        .filter(piece -> keys.contains(piece.key())).map(Piece::outline).toList();
+  }
+
+  private void selected(SelectionChangedEvent event) {
+    if (!event.getStructuredSelection().toList().contains(marked)) {
+      unmark();
+    }
+  }
+
+  private void unmark() {
+    if (marked != null) {
+      marked.mark(List.of());
+      marked = null;
+    }
   }
 
   private Map<?, ?> parts() {

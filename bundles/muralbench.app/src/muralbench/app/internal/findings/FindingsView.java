@@ -92,7 +92,7 @@ public final class FindingsView extends ViewPart {
     MuralEditor editor = active.editor().orElse(null);
     if (finding != null && editor != null) {
       getSite().getPage().activate(editor);
-      editor.reveal(finding.place());
+      editor.reveal(finding.place(), finding.values().get("keys") instanceof List<?> keys ? keys : List.of());
     }
   }
 

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.editor.internal.parts;
 
+import java.util.List;
 import muralbench.editor.internal.field.FieldPainter;
 import muralbench.editor.internal.field.PanelPicture;
 import muralbench.editor.internal.field.Paper;
+import muralbench.editor.internal.field.Tint;
 import muralbench.editor.internal.geometry.WallPlane;
+import muralbench.setout.geometry.Contour;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
@@ -12,9 +15,13 @@ import org.eclipse.gef.handles.HandleBounds;
 
 /** Shows a panel with all its pieces. Its bounds hold the title and all openings too; handles go around the panel. */
 final class PanelFigure extends Figure implements HandleBounds {
+  /** Width of the line around a marked piece, pixels. */
+  private static final int MARK = 3;
+
   private final Scene scene;
   private final FieldPainter painter;
   private PanelPicture picture;
+  private List<Contour> marked = List.of();
 
   PanelFigure(Scene scene) {
     this.scene = scene;
@@ -28,6 +35,19 @@ final class PanelFigure extends Figure implements HandleBounds {
     int title = scene.unitsOfPixels(FieldPainter.TITLE_HEIGHT);
     setBounds(bounds.getUnion(getHandleBounds().getTranslated(0, -title)));
     repaint();
+  }
+
+  /** Draws a clear line around pieces, given by their outlines. */
+  void mark(List<Contour> pieces) {
+    marked = List.copyOf(pieces);
+    repaint();
+  }
+
+  private void paintAll(Paper paper) {
+    painter.paint(paper, picture);
+    paper.graphics().setForegroundColor(scene.style().of(Tint.GUIDE));
+    paper.graphics().setLineWidth(MARK);
+    marked.forEach(paper::draw);
   }
 
   PanelPicture picture() {
@@ -50,6 +70,6 @@ final class PanelFigure extends Figure implements HandleBounds {
 
   @Override
   protected void paintFigure(Graphics graphics) {
-    Paper.paint(graphics, scene.zoom().getZoom(), scene.pixelsPerMillimetre(), paper -> painter.paint(paper, picture));
+    Paper.paint(graphics, scene.zoom().getZoom(), scene.pixelsPerMillimetre(), this::paintAll);
   }
 }

@@ -22,6 +22,7 @@ import muralbench.model.Opening;
 import muralbench.model.Panel;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.Piece;
+import muralbench.setout.geometry.Contour;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.emf.ecore.EObject;
@@ -74,6 +75,11 @@ public final class PanelPart extends ScenePart {
     for (Object child : getChildren()) {
       ((OpeningPart) child).refresh();
     }
+  }
+
+  /** Draws a clear line around pieces of the panel, given by their outlines, instead of around those before. */
+  public void mark(List<Contour> pieces) {
+    ((PanelFigure) getFigure()).mark(pieces);
   }
 
   /** The piece at a place on the wall. */

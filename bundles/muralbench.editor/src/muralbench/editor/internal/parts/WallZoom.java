@@ -52,10 +52,14 @@ public final class WallZoom extends ZoomManager {
 
   /** Shows the whole wall as large as fits. */
   public void fit() {
+    extent.get().ifPresent(this::fit);
+  }
+
+  /** Shows a part of the wall as large as fits. */
+  public void fit(Frame frame) {
     Dimension room = getViewport().getClientArea().getSize();
-    Optional<Frame> frame = extent.get();
-    if (frame.isPresent() && room.width > 2 * MARGIN && room.height > 2 * MARGIN) {
-      Rectangle units = WallPlane.rectangle(frame.get());
+    if (room.width > 2 * MARGIN && room.height > 2 * MARGIN) {
+      Rectangle units = WallPlane.rectangle(frame);
       setZoom(Math.min((room.width - 2.0 * MARGIN) / units.width, (room.height - 2.0 * MARGIN) / units.height));
       centre(units.getCenter());
     }

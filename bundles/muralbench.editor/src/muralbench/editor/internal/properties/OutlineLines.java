@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import muralbench.base.length.LengthUnit;
 import muralbench.editor.internal.commands.OutlineKind;
@@ -18,6 +17,7 @@ import muralbench.model.CircleOutline;
 import muralbench.model.MeasuredOutline;
 import muralbench.model.Outline;
 import muralbench.model.PathOutline;
+import muralbench.model.PolygonOutline;
 import muralbench.setout.geometry.PathData;
 import org.eclipse.emf.ecore.EObject;
 
@@ -56,6 +56,10 @@ final class OutlineLines {
     }
     if (outline() instanceof MeasuredOutline wall) {
       lines.addAll(measured(wall));
+    }
+    if (outline() instanceof PolygonOutline polygon) {
+      Corners corners = new Corners(polygon, unit);
+      lines.add(Property.text("corners", GROUP, corners::text, corners::normal, corners::refuse, corners::set));
     }
     if (outline() instanceof PathOutline path) {
       lines.add(Property.text("path", GROUP, path::getData, OutlineLines::refusePath, path::setData));

@@ -81,4 +81,14 @@ class PaletteTest extends DesktopTest {
     assertEquals(List.of(1, 0), wall.mural().mural().getPanels().stream().map(panel -> panel.getOpenings().size())
         .toList());
   }
+
+  @Test
+  void aClickNearTheEdgePutsTheWholeOpeningIntoThePanel() {
+    choose("Round opening");
+    Rectangle panel = wall.place(wall.panel(0));
+    wall.click(new Point(panel.x + 2, panel.y + panel.height / 2));
+    CircleOutline round = (CircleOutline) wall.panel(0).getOpenings().get(1).getOutline();
+    assertEquals(76.2, round.getRadius());
+    assertEquals(Wall.rectangle(wall.panel(0)).getX(), round.getCentreX() - round.getRadius(), 1e-3);
+  }
 }

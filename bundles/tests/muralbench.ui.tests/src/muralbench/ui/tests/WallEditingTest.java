@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import muralbench.editor.ModelCommand;
 import muralbench.model.Mural;
 import muralbench.model.file.MuralFile;
 import org.eclipse.core.runtime.NullProgressMonitor;
@@ -176,5 +177,13 @@ class WallEditingTest extends DesktopTest {
     org.eclipse.swt.accessibility.AccessibleEvent event = new org.eclipse.swt.accessibility.AccessibleEvent(this);
     ((org.eclipse.gef.AccessibleEditPart) part.getAdapter(org.eclipse.gef.AccessibleEditPart.class)).getName(event);
     assertEquals("opening A1", event.result);
+  }
+
+  @Test
+  void closingAChangedMuralAsksAndCancelKeepsItOpen() {
+    wall.mural().execute(ModelCommand.of("Title", wall.mural().mural(), () -> wall.mural().mural().setTitle("Ebb")));
+    String asked = Gestures.dialogText("Save Mural", () -> page().closeEditor(wall.editor(), true));
+    assertTrue(asked.contains("Save the changes to wall.mural?"), asked);
+    assertSame(wall.editor(), page().getActiveEditor());
   }
 }
