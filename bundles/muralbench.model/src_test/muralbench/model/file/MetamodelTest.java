@@ -15,7 +15,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import muralbench.model.Mural;
 import muralbench.model.MuralPackage;
-import muralbench.model.Panel;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EClassifier;
@@ -80,11 +79,10 @@ class MetamodelTest {
       EReference step = way.get(i);
       EObject next = random.filled(i + 1 == way.size() ? type : owner(step.getEReferenceType(), way.get(i + 1)));
       RandomMural.add(owner, step, next);
-      if (next instanceof Panel panel) {
-        panel.setTileKind(mural.getTileKinds().get(0));
-      }
       owner = next;
     }
+    mural.getPanels().add(random.panel());
+    random.link(mural);
   }
 
   private static EClass owner(EClass type, EReference feature) {

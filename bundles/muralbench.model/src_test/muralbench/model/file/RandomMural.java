@@ -6,6 +6,7 @@ import java.util.Random;
 import muralbench.model.Mural;
 import muralbench.model.MuralFactory;
 import muralbench.model.MuralPackage;
+import muralbench.model.Panel;
 import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
@@ -35,8 +36,19 @@ final class RandomMural {
       mural.getTileKinds().add(MuralFactory.eINSTANCE.createTileKind());
       mural.getTileKinds().get(0).setId("T");
     }
-    mural.eAllContents().forEachRemaining(this::link);
+    mural.getPanels().add(panel());
+    link(mural);
     return mural;
+  }
+
+  /** A panel, for references to lead to. */
+  Panel panel() {
+    return (Panel) filled(MuralPackage.Literals.PANEL);
+  }
+
+  /** Lets all references across lead somewhere. */
+  void link(Mural mural) {
+    mural.eAllContents().forEachRemaining(this::link);
   }
 
   /** An object with all its attributes and contents, but no references across. */

@@ -17,8 +17,12 @@ import muralbench.model.BalancedOrigin;
 import muralbench.model.Mural;
 import muralbench.model.MuralFactory;
 import muralbench.model.Panel;
+import muralbench.model.RepeatedOutline;
+import muralbench.model.SharedLine;
+import muralbench.model.SharedOrigin;
 import muralbench.model.TileKind;
 import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -58,6 +62,45 @@ class SavingTest {
     assertEquals(1, resource.getContents().size());
     assertEquals(file.toAbsolutePath().toString(), resource.getURI().toFileString());
     assertNull(resource.getResourceSet());
+  }
+
+  @Test
+  void aPanelThatRepeatsAnotherNeedsNeitherTileNorBondNorOrigin() throws Exception {
+    RepeatedOutline repeated = MAKE.createRepeatedOutline();
+    repeated.setPanel(panel);
+    repeated.setX(1200);
+    repeated.setMirrored(true);
+    Panel other = MAKE.createPanel();
+    other.setId("B");
+    other.setOutline(repeated);
+    mural.getPanels().add(other);
+    MuralFile.write(mural, file);
+    Mural read = MuralFile.read(file);
+    RepeatedOutline outline = (RepeatedOutline) read.getPanels().get(1).getOutline();
+    assertSame(read.getPanels().get(0), outline.getPanel());
+    assertEquals(true, outline.isMirrored());
+  }
+
+  @Test
+  void aSharedGridLeadsToItsPanel() throws Exception {
+    SharedOrigin shared = MAKE.createSharedOrigin();
+    shared.setPanel(panel);
+    shared.setLine(SharedLine.LEVEL);
+    Panel other = EcoreUtil.copy(panel);
+    other.setId("B");
+    other.setOrigin(shared);
+    mural.getPanels().add(other);
+    MuralFile.write(mural, file);
+    Mural read = MuralFile.read(file);
+    SharedOrigin origin = (SharedOrigin) read.getPanels().get(1).getOrigin();
+    assertSame(read.getPanels().get(0), origin.getPanel());
+    assertEquals(SharedLine.LEVEL, origin.getLine());
+  }
+
+  @Test
+  void aSharedGridThatLeadsNowhereIsNotSaved() {
+    panel.setOrigin(MAKE.createSharedOrigin());
+    assertThrows(IOException.class, () -> MuralFile.write(mural, file));
   }
 
   @Test

@@ -7,8 +7,12 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import muralbench.base.Messages;
 import muralbench.model.Mural;
+import muralbench.model.MuralPackage;
+import muralbench.model.Panel;
+import muralbench.model.RepeatedOutline;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -20,6 +24,9 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  */
 public final class Consistency {
   private static final Messages MESSAGES = Messages.of(Consistency.class);
+
+  private static final Set<EStructuralFeature> REPEATED = Set.of(MuralPackage.Literals.PANEL__TILE_KIND,
+      MuralPackage.Literals.PANEL__BOND, MuralPackage.Literals.PANEL__ORIGIN);
 
   private Consistency() {}
 
@@ -47,7 +54,7 @@ public final class Consistency {
     for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {
       List<?> values = values(object, feature);
       boolean isReference = feature instanceof EReference reference && !reference.isContainment();
-      if (feature.isRequired() && values.stream().allMatch(value -> value == null || "".equals(value))) {
+      if (feature.isRequired() && !isRepeated(object, feature) && values.stream().allMatch(value -> value == null || "".equals(value))) {
         return problem("part.missing", object, feature);
       }
       if (isReference && values.stream().anyMatch(target -> !isInside((EObject) target, mural))) {
@@ -61,6 +68,11 @@ public final class Consistency {
       }
     }
     return Optional.empty();
+  }
+
+  /** Whether a panel need not have something, since it takes it from the panel that it repeats. */
+  private static boolean isRepeated(EObject object, EStructuralFeature feature) {
+    return object instanceof Panel panel && panel.getOutline() instanceof RepeatedOutline && REPEATED.contains(feature);
   }
 
   private static List<?> values(EObject object, EStructuralFeature feature) {

@@ -34,7 +34,7 @@ final class Version1To2 implements Migration {
   private static final Set<String> LATER_PARTS = 
       Set.of("site", "bond", "origin", "settings", "books", "works", "movementJoints");
   private static final Set<String> LATER_TYPES =
-      Set.of("BalancedOrigin", "FixedOrigin", "MeasuredOutline", "LevelLineOutline");
+      Set.of("BalancedOrigin", "FixedOrigin", "SharedOrigin", "MeasuredOutline", "LevelLineOutline", "RepeatedOutline");
 
   @Override
   public int from() {
