@@ -31,7 +31,7 @@ class BadBriefTest {
     "\"client\"|\"colour\"|/colour|\"colour\" is not known. Known here are format, version, title",
     "\"body\"|\"glaze/y\"|/tiles/0/glaze~1y|\"glaze/y\" is not known",
     "\"mounting\"|\"hung\"|/panels/0/hung|\"hung\" is not known",
-    "\"exposure\"|\"weather\"|/site/weather|\"weather\" is not known. Known here are exposure;",
+    "\"exposure\"|\"weather\"|/site/weather|\"weather\" is not known. Known here are exposure, temperatureSwing;",
     "\"title\": \"Harbour wall\",|  |/title|\"title\" is missing. Add it, for example as \"title\": \"Harbour wall\"",
     "\"joint\": \"1/8\",|  |/panels/0/joint|\"joint\" is missing. Add it, for example as \"joint\": \"1/8\"",
     // misspelt fields

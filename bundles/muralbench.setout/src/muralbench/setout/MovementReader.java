@@ -23,7 +23,7 @@ record MovementReader(Ranges ranges) {
   MovementSpec movement(Panel panel) throws InputException {
     if (panel.isMovementByRule()) {
       MovementRule rule = MovementRule.of(exposure(panel).getLiteral(), panel.getSurface().getLiteral());
-      return new MovementSpec.ByRule(rule, MovementRule.PLAIN_SWING);
+      return new MovementSpec.ByRule(rule, swing(panel));
     }
     List<MovementJoint> joints = new ArrayList<>();
     for (muralbench.model.MovementJoint joint : panel.getMovementJoints()) {
@@ -32,6 +32,12 @@ record MovementReader(Ranges ranges) {
           ranges.positive("movement.width", joint.getWidth())));
     }
     return joints.isEmpty() ? new MovementSpec.None() : new MovementSpec.Given(joints);
+  }
+
+  /** The swing of temperature in °F; the one that asks for nothing more where it is not known. */
+  private double swing(Panel panel) throws InputException {
+    double celsius = panel.eContainer() instanceof Mural mural ? new MakingReader(ranges).swing(mural) : 0;
+    return celsius == 0 ? MovementRule.PLAIN_SWING : celsius * 9 / 5;
   }
 
   /** What the mural has to stand; a panel that stands alone is indoors and dry. */

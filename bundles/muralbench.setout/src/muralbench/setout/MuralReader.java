@@ -52,9 +52,19 @@ public final class MuralReader {
     for (Panel panel : mural.getPanels()) {
       panels.add(reader.read(panel));
     }
+    return mural(mural, panels);
+  }
+
+  /**
+   * The mural with panels that were read before.
+   *
+   * @throws InputException if the spares, a box or the swing of temperature cannot be
+   */
+  public static MuralSpec mural(Mural mural, List<PanelSpec> panels) throws InputException {
+    MakingReader making = new MakingReader(new Ranges("", units(mural)));
     Exposure exposure = mural.getSite() == null ? Exposure.INTERIOR_DRY : mural.getSite().getExposure();
-    return new MuralSpec(text(mural.getTitle()), text(mural.getClient()), text(mural.getRevision()), reader.units,
-        exposure.getLiteral(), panels);
+    return new MuralSpec(text(mural.getTitle()), text(mural.getClient()), text(mural.getRevision()), units(mural),
+        exposure.getLiteral(), panels, making.swing(mural), making.allowances(mural));
   }
 
   /** One panel; see {@link #mural}. Whether its ids are unique in the mural is not looked at. */
@@ -125,11 +135,12 @@ public final class MuralReader {
     }
     TileSpec tile = tile(kind);
     double gap = ranges.notNegative("gap", panel.getEdgeGap());
+    MakingReader making = new MakingReader(ranges);
     return new PanelSpec(panel.getId(), text(panel.getTitle()), panel.getSurface().getLiteral(),
         panel.getMounting().getLiteral(), tile, joint(ranges, panel, tile), gap,
         new OutlineReader(ranges).contour(panel.getOutline()), openings(panel), bond(ranges, panel.getBond()),
         origin(ranges, panel.getOrigin()), new SurveyReader(ranges).survey(panel.getOutline()),
-        new MovementReader(ranges).movement(panel));
+        new MovementReader(ranges).movement(panel), making.making(panel), making.board(panel.getBoard()));
   }
 
   private TileSpec tile(TileKind tile) throws InputException {
@@ -138,7 +149,9 @@ public final class MuralReader {
     return new TileSpec(tile.getId(), ranges.positive("tile.width", tile.getWidth()),
         ranges.positive("tile.height", tile.getHeight()), ranges.notNegative("tile.thickness", tile.getThickness()),
         ranges.notNegative("tile.variation", tile.getFacialVariation()),
-        ranges.plain("tile.absorption", tile.getWaterAbsorption()));
+        ranges.plain("tile.absorption", tile.getWaterAbsorption()), tile.getTileClass().getLiteral(),
+        ranges.position("tile.warpage", tile.getWarpage()),
+        new MakingReader(ranges).atLeastZero("tile.expansion", tile.getExpansion()));
   }
 
   private static double joint(Ranges ranges, Panel panel, TileSpec tile) throws InputException {

@@ -24,10 +24,12 @@ import muralbench.setout.survey.AdjustedWall;
  * @param origin where it starts
  * @param survey the measurements behind the outline, if it was measured on site
  * @param movement the movement joints it is to have
+ * @param making how its pieces are made from tiles
+ * @param board the board it is set on if it is removable
  */
 public record PanelSpec(String id, String title, String surface, String mounting, TileSpec tile, double joint,
     double edgeGap, Contour outline, List<OpeningSpec> openings, BondSpec bond, OriginSpec origin,
-    Optional<AdjustedWall> survey, MovementSpec movement) {
+    Optional<AdjustedWall> survey, MovementSpec movement, MakingSpec making, BoardSpec board) {
   public PanelSpec {
     openings = List.copyOf(openings);
   }
@@ -46,9 +48,29 @@ public record PanelSpec(String id, String title, String surface, String mounting
         new MovementSpec.None());
   }
 
+  /** A panel that is painted before cutting, on a usual board if it is removable. */
+  public PanelSpec(String id, String title, String surface, String mounting, TileSpec tile, double joint,
+      double edgeGap, Contour outline, List<OpeningSpec> openings, BondSpec bond, OriginSpec origin,
+      Optional<AdjustedWall> survey, MovementSpec movement) {
+    this(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, survey, movement,
+        MakingSpec.beforeCutting(), BoardSpec.usual());
+  }
+
   /** This panel with other movement joints. */
   public PanelSpec withMovement(MovementSpec other) {
     return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, survey,
-        other);
+        other, making, board);
+  }
+
+  /** This panel with its pieces made another way. */
+  public PanelSpec withMaking(MakingSpec other) {
+    return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, survey,
+        movement, other, board);
+  }
+
+  /** This panel on another board. */
+  public PanelSpec withBoard(BoardSpec other) {
+    return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, survey,
+        movement, making, other);
   }
 }

@@ -73,6 +73,11 @@ record Ranges(String place, LengthUnit units) {
     return value;
   }
 
+  /** What a value is called in messages. */
+  String called(String name) {
+    return name(name);
+  }
+
   private static String name(String name) {
     return MESSAGES.text("read.value." + name);
   }

@@ -5,14 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import muralbench.base.InputException;
 import muralbench.base.length.LengthUnit;
 import muralbench.model.BalancedOrigin;
+import muralbench.model.BoardMaterial;
 import muralbench.model.DisplayUnits;
 import muralbench.model.Exposure;
 import muralbench.model.FixedOrigin;
@@ -22,11 +25,13 @@ import muralbench.model.Mural;
 import muralbench.model.MuralFactory;
 import muralbench.model.Opening;
 import muralbench.model.Outline;
+import muralbench.model.Painting;
 import muralbench.model.Panel;
 import muralbench.model.PathOutline;
 import muralbench.model.PolygonOutline;
 import muralbench.model.RectangleOutline;
 import muralbench.model.Setting;
+import muralbench.model.Spare;
 import muralbench.model.Surface;
 import muralbench.model.TileKind;
 import muralbench.setout.geometry.Contour;
@@ -35,6 +40,7 @@ import muralbench.setout.movement.MovementAxis;
 import muralbench.setout.movement.MovementJoint;
 import muralbench.setout.movement.MovementRule;
 import muralbench.setout.movement.MovementSpec;
+import muralbench.setout.order.Allowances;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -119,6 +125,61 @@ class MuralReaderTest {
     assertEquals(List.of(new OpeningSpec("A1", "outlet", Contour.rectangle(100, 1000, 60, 90))), spec.openings());
     assertEquals(BondSpec.grid(), spec.bond());
     assertEquals(new OriginSpec.Balanced(), spec.origin());
+  }
+
+  @Test
+  void readsHowPiecesAreMadeAndTheBoard() throws InputException {
+    Mural mural = mural();
+    Panel panel = mural.getPanels().get(0);
+    assertEquals(MakingSpec.beforeCutting(), MuralReader.panel(panel).making());
+    assertEquals(BoardSpec.usual(), MuralReader.panel(panel).board());
+    mural.setMaking(MAKE.createMaking());
+    mural.getMaking().setPainted(Painting.AFTER_CUTTING);
+    mural.getMaking().setFactoryTop(false);
+    panel.setBoard(MAKE.createBackingBoard());
+    panel.getBoard().setMaterial(BoardMaterial.PLYWOOD);
+    PanelSpec spec = MuralReader.panel(panel);
+    assertEquals(new MakingSpec(true, 1.5875, Set.of(FaceSide.LEFT, FaceSide.RIGHT, FaceSide.BOTTOM)), spec.making());
+    assertEquals(new BoardSpec("plywood", 0, 0, 0, "none", 0), spec.board());
+  }
+
+  @Test
+  void readsSparesBoxesAndTheSwingOfTemperature() throws InputException {
+    Mural mural = mural();
+    mural.getTileKinds().get(0).setBox(25);
+    Spare spare = MAKE.createSpare();
+    spare.setBond("grid");
+    spare.setPercent(12.5);
+    mural.getSpares().add(spare);
+    mural.setSite(MAKE.createSite());
+    mural.getSite().setTemperatureSwing(60);
+    MuralSpec spec = MuralReader.mural(mural);
+    assertEquals(Allowances.commonPractice().withPercent("grid", new BigDecimal("12.5")).withBox("T6", 25),
+        spec.allowances());
+    assertEquals(60, spec.temperatureSwing());
+  }
+
+  static Stream<Consumer<Mural>> whatCannotBeMade() {
+    return Stream.of(mural -> mural.getTileKinds().get(0).setBox(-1),
+        mural -> mural.getSpares().add(MAKE.createSpare()),
+        mural -> mural.getTileKinds().get(0).setExpansion(Double.NaN), mural -> {
+          mural.setMaking(MAKE.createMaking());
+          mural.getMaking().setKerf(-1);
+        }, mural -> {
+          mural.getPanels().get(0).setBoard(MAKE.createBackingBoard());
+          mural.getPanels().get(0).getBoard().setMaterial(BoardMaterial.OTHER);
+        }, mural -> {
+          mural.setSite(MAKE.createSite());
+          mural.getSite().setTemperatureSwing(-5);
+        });
+  }
+
+  @ParameterizedTest
+  @MethodSource("whatCannotBeMade")
+  void refusesWhatCannotBeMade(Consumer<Mural> change) {
+    Mural mural = mural();
+    change.accept(mural);
+    assertThrows(InputException.class, () -> MuralReader.mural(mural));
   }
 
   @Test

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import muralbench.base.InputException;
 import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
+import muralbench.model.BackingBoard;
 import muralbench.model.Bond;
 import muralbench.model.DisplayUnits;
 import muralbench.model.Exposure;
@@ -21,6 +22,7 @@ import muralbench.model.Panel;
 import muralbench.model.Setting;
 import muralbench.model.Site;
 import muralbench.model.Surface;
+import muralbench.model.TileClass;
 import muralbench.model.TileKind;
 
 /** Makes the mural from a brief that fits the schema, and checks what a schema cannot say. */
@@ -32,11 +34,13 @@ public final class BriefMural {
   private final LengthUnit unit;
   private final Lengths lengths;
   private final Outlines outlines;
+  private final Studio studio;
 
   private BriefMural(LengthUnit unit, BriefFolder folder) {
     this.unit = unit;
     this.lengths = new Lengths(unit);
     this.outlines = new Outlines(lengths, folder);
+    this.studio = new Studio(lengths);
   }
 
   /**
@@ -57,6 +61,7 @@ public final class BriefMural {
     mural.setUnits(unit == LengthUnit.INCH ? DisplayUnits.INCHES : DisplayUnits.MILLIMETRES);
     Site site = MAKE.createSite();
     site.setExposure(Exposure.get(root.at("site").at("exposure").text(site.getExposure().getLiteral())));
+    site.setTemperatureSwing(Studio.swing(root.at("site").at("temperatureSwing")));
     mural.setSite(site);
     for (Field tile : root.at("tiles").items()) {
       mural.getTileKinds().add(tile(tile));
@@ -64,7 +69,18 @@ public final class BriefMural {
     for (Field panel : root.at("panels").items()) {
       mural.getPanels().add(panel(panel));
     }
+    making(root);
     return mural;
+  }
+
+  private void making(Field root) throws InputException {
+    Field making = root.at("making");
+    if (making.isGiven()) {
+      mural.setMaking(studio.making(making));
+    }
+    Field spares = root.at("spares");
+    spares.node().fieldNames()
+        .forEachRemaining(bond -> mural.getSpares().add(Studio.spare(bond, spares.at(bond))));
   }
 
   private TileKind tile(Field field) throws InputException {
@@ -77,6 +93,11 @@ public final class BriefMural {
     tile.setFacialVariation(lengths.gap(field.at("facialVariation")));
     tile.setWaterAbsorption(field.at("waterAbsorption").number(tile.getWaterAbsorption()));
     tile.setBody(field.at("body").text(null));
+    tile.setTileClass(TileClass.get(field.at("class").text(tile.getTileClass().getLiteral())));
+    Field warpage = field.at("warpage");
+    tile.setWarpage(warpage.isGiven() ? lengths.gap(warpage) : tile.getWarpage());
+    tile.setBox((int) field.at("box").number(tile.getBox()));
+    tile.setExpansion(field.at("expansion").number(tile.getExpansion()));
     return tile;
   }
 
@@ -100,7 +121,18 @@ public final class BriefMural {
     for (Field joint : movement.items()) {
       panel.getMovementJoints().add(movementJoint(joint));
     }
+    panel.setBoard(board(field.at("board"), panel.getMounting()));
     return panel;
+  }
+
+  private BackingBoard board(Field field, Mounting mounting) throws InputException {
+    if (!field.isGiven()) {
+      return null;
+    }
+    if (mounting != Mounting.REMOVABLE) {
+      throw BriefProblem.at(field.pointer(), "board.fixed");
+    }
+    return studio.board(field);
   }
 
   private MovementJoint movementJoint(Field field) throws InputException {

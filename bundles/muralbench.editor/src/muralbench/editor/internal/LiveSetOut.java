@@ -120,10 +120,15 @@ public final class LiveSetOut {
   }
 
   private MuralSpec spec(List<PanelSpec> panels) {
-    LengthUnit units = mural.getUnits() == DisplayUnits.MILLIMETRES ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
-    String exposure = mural.getSite() == null ? "interior-dry" : mural.getSite().getExposure().getLiteral();
-    return new MuralSpec(text(mural.getTitle()), text(mural.getClient()), text(mural.getRevision()), units, exposure,
-        panels);
+    try {
+      return MuralReader.mural(mural, panels);
+    } catch (InputException e) {
+      // What is wrong is told among the findings; until it is mended the mural has usual spares.
+      LengthUnit units = mural.getUnits() == DisplayUnits.MILLIMETRES ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+      String exposure = mural.getSite() == null ? "interior-dry" : mural.getSite().getExposure().getLiteral();
+      return new MuralSpec(text(mural.getTitle()), text(mural.getClient()), text(mural.getRevision()), units, exposure,
+          panels);
+    }
   }
 
   private static String text(String text) {

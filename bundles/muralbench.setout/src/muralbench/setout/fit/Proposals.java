@@ -201,6 +201,6 @@ final class Proposals {
 
   private PanelSpec with(double joint, double edgeGap, Contour outline, OriginSpec origin) {
     return new PanelSpec(panel.id(), panel.title(), panel.surface(), panel.mounting(), panel.tile(), joint, edgeGap,
-        outline, panel.openings(), panel.bond(), origin, panel.survey(), panel.movement());
+        outline, panel.openings(), panel.bond(), origin, panel.survey(), panel.movement(), panel.making(), panel.board());
   }
 }

@@ -16,6 +16,11 @@ import muralbench.setout.BondSpec;
  */
 public record Allowances(Map<String, BigDecimal> percent, BigDecimal turned, BigDecimal other,
     Map<String, Integer> boxes) {
+  /** Stands for the bonds that are not named. */
+  public static final String OTHER = "other";
+  /** Stands for courses that are neither level nor plumb. */
+  public static final String TURNED = "turned";
+
   private static final BigDecimal STRAIGHT = BigDecimal.TEN;
   private static final BigDecimal DIAGONAL = BigDecimal.valueOf(15);
   private static final BigDecimal HERRINGBONE = BigDecimal.valueOf(20);
@@ -35,8 +40,14 @@ public record Allowances(Map<String, BigDecimal> percent, BigDecimal turned, Big
         HERRINGBONE), DIAGONAL, DIAGONAL, Map.of());
   }
 
-  /** These allowances with another percentage for a kind of bond. */
+  /** These allowances with another percentage for a kind of bond, for {@link #OTHER} or for {@link #TURNED} courses. */
   public Allowances withPercent(String bond, BigDecimal share) {
+    if (bond.equals(OTHER)) {
+      return new Allowances(percent, turned, share, boxes);
+    }
+    if (bond.equals(TURNED)) {
+      return new Allowances(percent, share, other, boxes);
+    }
     return new Allowances(with(percent, bond, share), turned, other, boxes);
   }
 

@@ -105,7 +105,7 @@ public final class BondDialog extends TitleAreaDialog {
       asked = spec;
       PanelSpec changed = new PanelSpec(panel.id(), panel.title(), panel.surface(), panel.mounting(), panel.tile(),
           panel.joint(), panel.edgeGap(), panel.outline(), panel.openings(), spec, panel.origin(), panel.survey(),
-          panel.movement());
+          panel.movement(), panel.making(), panel.board());
       Display display = getShell().getDisplay();
       worker.execute(() -> setOut(changed, display));
     } catch (InputException e) {
