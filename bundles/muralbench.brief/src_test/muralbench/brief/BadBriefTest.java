@@ -58,6 +58,13 @@ class BadBriefTest {
     "[12, 36.5]|\"left\"|/panels/0/origin|Use \"balanced\", or [x, y]",
     "[12, 36.5]|[12]|/panels/0/origin|at least 2. Use \"balanced\", or [x, y]",
     "[12, 36.5]|[12, 36, 1]|/panels/0/origin|at most 2. Use \"balanced\", or [x, y]",
+    "[12, 36.5]|{}|/panels/0/origin|there is nothing in it. Give exactly one of focus, gridOf, levelWith",
+    "[12, 36.5]|{ \"gridOf\": \"B\", \"levelWith\": \"B\" }|/panels/0/origin|more than one form. Give exactly one",
+    "[12, 36.5]|{ \"gridOf\": \"B\" }|/panels/0/origin/gridOf|there is no other panel",
+    "\"joint\": \"1/8\"|\"repeats\": \"A\"|/panels/0/at|\"at\" is missing. Add it, for example as \"at\": [84,36]",
+    "\"joint\": \"1/8\"|\"repeats\": \"A\", \"at\": [1, 2]|/panels/0/tile|\"tile\" is given, and the panel repeats",
+    "\"joint\": \"1/8\"|\"joint\": 0, \"at\": [1, 2]|/panels/0/repeats|\"repeats\" is missing. Add it",
+    "\"joint\": \"1/8\"|\"joint\": 0, \"mirrored\": true|/panels/0/repeats|\"repeats\" is missing. Add it",
     "[12, 36.5]|{ \"focus\": [1] }|/panels/0/origin/focus|1 entries instead of at least 2",
     "[12, 36.5]|{ \"focus\": [1, 2], \"centre\": 3 }|/panels/0/origin/centre|\"centre\" is not known",
     "[0, 36, 72, 48]|[0, 36, 72]|/panels/0/outline/rectangle|3 entries instead of at least 4",
@@ -155,6 +162,21 @@ class BadBriefTest {
     String panel = Briefs.SHORT.substring(Briefs.SHORT.indexOf("{ \"id\": \"A\""), Briefs.SHORT.lastIndexOf(" ]"));
     String brief = Briefs.SHORT.replace(panel, panel + ", " + panel.replace("\"A\"", "\"" + id + "\""));
     assertRefused(brief, pointer, message);
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', quoteCharacter = '~', value = {
+    "\"repeats\": \"C\", \"at\": [1, 2]|/panels/1/repeats|there is no panel \"C\". Use one of A, or add",
+    "\"repeats\": \"B\", \"at\": [1, 2]|/panels/1/repeats|the panel \"B\" cannot take it from itself",
+    "\"repeat\": \"A\", \"at\": [1, 2]|/panels/1/repeat|Did you mean \"repeats\"?",
+    "\"repeats\": \"A\", \"at\": [1]|/panels/1/at|1 entries instead of at least 2",
+    "\"repeats\": \"A\", \"at\": [1, 2], \"mirror\": true|/panels/1/mirror|Did you mean \"mirrored\"?",
+    "\"repeats\": \"A\", \"at\": [1, 2], \"joint\": 1|/panels/1/joint|Take the field out, or \"repeats\"",
+    "\"repeats\": \"A\", \"at\": [1, 2], \"mirrored\": 1|/panels/1/mirrored|a number instead of true or false",
+    "\"repeats\": \"A 1\", \"at\": [1, 2]|/panels/1/repeats|letters A to Z"})
+  void aPanelThatRepeatsAnother(String fields, String pointer, String message) {
+    String brief = Briefs.SHORT.substring(0, Briefs.SHORT.lastIndexOf(" ]"));
+    assertRefused(brief + ", { \"id\": \"B\", " + fields + " } ] }", pointer, message);
   }
 
   @Test

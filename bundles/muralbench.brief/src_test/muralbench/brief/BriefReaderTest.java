@@ -25,6 +25,9 @@ import muralbench.model.Panel;
 import muralbench.model.PathOutline;
 import muralbench.model.PolygonOutline;
 import muralbench.model.RectangleOutline;
+import muralbench.model.RepeatedOutline;
+import muralbench.model.SharedLine;
+import muralbench.model.SharedOrigin;
 import muralbench.model.Surface;
 import muralbench.model.TileKind;
 import muralbench.model.file.MuralFile;
@@ -141,6 +144,32 @@ class BriefReaderTest {
     BalancedOrigin origin = (BalancedOrigin) BriefReader.readText(brief).getPanels().get(0).getOrigin();
     assertEquals(36 * 25.4, origin.getFocalX(), 1e-9);
     assertEquals(60 * 25.4, origin.getFocalY(), 1e-9);
+  }
+
+  @Test
+  void panelsMayRepeatOneThatComesLater() throws Exception {
+    Mural mural = BriefReader.readText(Briefs.SHORT.replace("\"panels\": [", "\"panels\": [ { \"id\": \"B\", "
+        + "\"title\": \"Sun\", \"repeats\": \"A\", \"at\": [84, \"3 ft\"], \"mirrored\": true },"));
+    Panel repeat = mural.getPanels().get(0);
+    RepeatedOutline outline = (RepeatedOutline) repeat.getOutline();
+    assertSame(mural.getPanels().get(1), outline.getPanel());
+    assertEquals(84 * 25.4, outline.getX(), 1e-9);
+    assertEquals(36 * 25.4, outline.getY(), 1e-9);
+    assertEquals(true, outline.isMirrored());
+    assertEquals("Sun", repeat.getTitle());
+    assertNull(repeat.getTileKind());
+    assertNull(repeat.getOrigin());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"gridOf,GRID", "levelWith,LEVEL"})
+  void anOriginMayBeSharedWithAnotherPanel(String field, SharedLine line) throws Exception {
+    String panel = Briefs.SHORT.substring(Briefs.SHORT.indexOf("{ \"id\": \"A\""), Briefs.SHORT.lastIndexOf(" ]"));
+    String other = panel.replace("\"A\"", "\"B\", \"origin\": { \"" + field + "\": \"A\" }");
+    Mural mural = BriefReader.readText(Briefs.SHORT.replace(panel, panel + ", " + other));
+    SharedOrigin origin = (SharedOrigin) mural.getPanels().get(1).getOrigin();
+    assertSame(mural.getPanels().get(0), origin.getPanel());
+    assertEquals(line, origin.getLine());
   }
 
   @Test

@@ -18,8 +18,12 @@ import muralbench.model.Mural;
 import muralbench.model.MuralFactory;
 import muralbench.model.Opening;
 import muralbench.model.Origin;
+import muralbench.model.Outline;
 import muralbench.model.Panel;
+import muralbench.model.RepeatedOutline;
 import muralbench.model.Setting;
+import muralbench.model.SharedLine;
+import muralbench.model.SharedOrigin;
 import muralbench.model.Site;
 import muralbench.model.Surface;
 import muralbench.model.TileClass;
@@ -31,6 +35,7 @@ public final class BriefMural {
 
   private final Mural mural = MAKE.createMural();
   private final Ids ids = new Ids();
+  private final PanelLinks links = new PanelLinks();
   private final LengthUnit unit;
   private final Lengths lengths;
   private final Outlines outlines;
@@ -70,6 +75,7 @@ public final class BriefMural {
       mural.getPanels().add(panel(panel));
     }
     making(root);
+    links.resolve(mural.getPanels());
     return mural;
   }
 
@@ -107,6 +113,25 @@ public final class BriefMural {
     panel.setTitle(field.at("title").text(null));
     panel.setSurface(Surface.get(field.at("surface").text(panel.getSurface().getLiteral())));
     panel.setMounting(Mounting.get(field.at("mounting").text(panel.getMounting().getLiteral())));
+    if (field.at("repeats").isGiven()) {
+      panel.setOutline(repeated(field, panel));
+    } else {
+      fill(panel, field);
+    }
+    panel.setBoard(board(field.at("board"), panel.getMounting()));
+    return panel;
+  }
+
+  private Outline repeated(Field field, Panel panel) throws InputException {
+    RepeatedOutline outline = MAKE.createRepeatedOutline();
+    links.add(field.at("repeats"), panel, outline::setPanel);
+    outline.setX(lengths.position(field.at("at").at(0)));
+    outline.setY(lengths.position(field.at("at").at(1)));
+    outline.setMirrored(field.at("mirrored").node().asBoolean());
+    return outline;
+  }
+
+  private void fill(Panel panel, Field field) throws InputException {
     panel.setTileKind(tileOf(field.at("tile")));
     panel.setJoint(joint(field.at("joint"), panel.getTileKind()));
     panel.setEdgeGap(lengths.gap(field.at("edgeGap")));
@@ -115,14 +140,12 @@ public final class BriefMural {
       panel.getOpenings().add(opening(opening));
     }
     panel.setBond(bond(field.at("bond")));
-    panel.setOrigin(origin(field.at("origin")));
+    panel.setOrigin(origin(field.at("origin"), panel));
     Field movement = field.at("movementJoints");
     panel.setMovementByRule(movement.node().isTextual());
     for (Field joint : movement.items()) {
       panel.getMovementJoints().add(movementJoint(joint));
     }
-    panel.setBoard(board(field.at("board"), panel.getMounting()));
-    return panel;
   }
 
   private BackingBoard board(Field field, Mounting mounting) throws InputException {
@@ -198,19 +221,32 @@ public final class BriefMural {
     return share;
   }
 
-  private Origin origin(Field field) throws InputException {
-    if (!field.node().isArray()) {
-      BalancedOrigin balanced = MAKE.createBalancedOrigin();
-      Field focus = field.at("focus");
-      if (focus.isGiven()) {
-        balanced.setFocalX(lengths.position(focus.at(0)));
-        balanced.setFocalY(lengths.position(focus.at(1)));
-      }
-      return balanced;
+  private Origin origin(Field field, Panel panel) throws InputException {
+    if (field.node().isArray()) {
+      FixedOrigin origin = MAKE.createFixedOrigin();
+      origin.setX(lengths.position(field.at(0)));
+      origin.setY(lengths.position(field.at(1)));
+      return origin;
     }
-    FixedOrigin origin = MAKE.createFixedOrigin();
-    origin.setX(lengths.position(field.at(0)));
-    origin.setY(lengths.position(field.at(1)));
+    if (field.at("gridOf").isGiven()) {
+      return shared(field.at("gridOf"), panel, SharedLine.GRID);
+    }
+    if (field.at("levelWith").isGiven()) {
+      return shared(field.at("levelWith"), panel, SharedLine.LEVEL);
+    }
+    BalancedOrigin balanced = MAKE.createBalancedOrigin();
+    Field focus = field.at("focus");
+    if (focus.isGiven()) {
+      balanced.setFocalX(lengths.position(focus.at(0)));
+      balanced.setFocalY(lengths.position(focus.at(1)));
+    }
+    return balanced;
+  }
+
+  private Origin shared(Field field, Panel panel, SharedLine line) {
+    SharedOrigin origin = MAKE.createSharedOrigin();
+    origin.setLine(line);
+    links.add(field, panel, origin::setPanel);
     return origin;
   }
 }

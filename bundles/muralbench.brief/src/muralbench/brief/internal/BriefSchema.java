@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import muralbench.base.InputException;
 import muralbench.brief.BriefReader;
 
@@ -22,6 +23,8 @@ import muralbench.brief.BriefReader;
 public final class BriefSchema {
   /** Where the version stands. */
   static final String VERSION = "/version";
+
+  private static final Set<String> DEPENDING = Set.of("dependentSchemas", "if", "else");
 
   private final JsonNode schema;
   private final Validator validator;
@@ -68,7 +71,7 @@ public final class BriefSchema {
     order.replace("/format", -2);
     order.replace(VERSION, -1);
     // What a schema that depends on a field finds is told by itself.
-    Error first = errors.stream().filter(error -> !"dependentSchemas".equals(error.getKeyword())).min(Comparator
+    Error first = errors.stream().filter(error -> !DEPENDING.contains(String.valueOf(error.getKeyword()))).min(Comparator
         .comparing((Error error) -> order.getOrDefault(error.getInstanceLocation(), Integer.MAX_VALUE))
         .thenComparing(Error::getSchemaLocation)).orElseThrow();
     throw new SchemaProblem(schema, brief, first).exception();

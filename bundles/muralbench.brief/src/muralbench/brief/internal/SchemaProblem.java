@@ -79,6 +79,9 @@ final class SchemaProblem {
 
   private InputException unknown(List<String> known) {
     String name = name(pointer);
+    if (schemaPointer.endsWith("/dependentSchemas/repeats") && owner().path("properties").has(name)) {
+      return BriefProblem.at(pointer, "repeated", "name", name, "known", String.join(", ", known));
+    }
     Optional<String> similar = NearName.of(name, known);
     return BriefProblem.withRemedy(pointer, keyword, similar.isPresent() ? keyword + ".similar" : keyword, "name", name,
         "similar", similar.orElse(""), "known", String.join(", ", known));
@@ -115,8 +118,7 @@ final class SchemaProblem {
 
   /** The rule that says which fields there are; for one that depends on a field, the rule it is part of. */
   private JsonNode owner() {
-    int depends = schemaPointer.indexOf("/dependentSchemas/");
-    return schema.at(depends < 0 ? schemaPointer : schemaPointer.substring(0, depends));
+    return schema.at(schemaPointer.replaceFirst("/(dependentSchemas/[^/]+|else)$", ""));
   }
 
   /** The fields of the owner without those that only go with another. */
