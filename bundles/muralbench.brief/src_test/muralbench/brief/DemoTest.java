@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import muralbench.model.CircleOutline;
+import muralbench.model.MeasuredOutline;
 import muralbench.model.Mural;
 import muralbench.model.Panel;
 import muralbench.model.PathOutline;
@@ -30,11 +31,25 @@ class DemoTest {
   void widthsDifferAndPanelsDoNotTouch() {
     List<RectangleOutline> rectangles = demo.getPanels().stream().map(Panel::getOutline)
         .filter(RectangleOutline.class::isInstance).map(RectangleOutline.class::cast).toList();
-    assertEquals(List.of(1828.8, 2438.4, 1552.575), rectangles.stream().map(RectangleOutline::getWidth).toList());
+    assertEquals(List.of(1828.8, 1552.575), rectangles.stream().map(RectangleOutline::getWidth).toList());
     for (int i = 1; i < rectangles.size(); i++) {
       RectangleOutline before = rectangles.get(i - 1);
       assertTrue(before.getX() + before.getWidth() < rectangles.get(i).getX());
     }
+  }
+
+  @Test
+  void gridRunningBondAndRings() {
+    assertEquals(List.of("grid", "grid", "running", "grid", "rings"),
+        demo.getPanels().stream().map(panel -> panel.getBond().getKind()).toList());
+  }
+
+  @Test
+  void theSecondWallWasMeasuredOnSite() {
+    MeasuredOutline wall = (MeasuredOutline) demo.getPanels().get(1).getOutline();
+    assertEquals(2438.4, wall.getBottom());
+    assertEquals(110.375 * 25.4, wall.getRising(), 1e-9);
+    assertEquals(25.4 / 16, wall.getAccuracy(), 1e-9);
   }
 
   @Test

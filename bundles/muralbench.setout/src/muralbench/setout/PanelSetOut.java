@@ -49,6 +49,11 @@ public record PanelSetOut(PanelSpec spec, Vec origin, double area, List<Contour>
     return (int) pieces.stream().map(Piece::cell).distinct().count();
   }
 
+  /** Whether the pieces stand in rings about the origin, as wedges. */
+  public boolean concentric() {
+    return pieces.stream().anyMatch(piece -> !piece.cell().face().straight());
+  }
+
   /** The number of courses. */
   public int courses() {
     return pieces.stream().mapToInt(Piece::course).max().orElse(0);

@@ -33,6 +33,12 @@ public record Piece(String key, int course, int position, PieceKind kind, String
     return outline.box();
   }
 
+  /** Whether no edge of the panel cuts its face; a face with curved sides is cut to shape from a blank all the same. */
+  public boolean uncut() {
+    return kind == PieceKind.WHOLE
+        || holes.isEmpty() && Math.abs(cell.face().area() - area) <= SetOut.DUST_AREA && !cell.face().straight();
+  }
+
   /** The whole face of its tile, in the wall plane. */
   public Contour face() {
     return cell.face().moved(placed);

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import muralbench.base.Messages;
 import muralbench.setout.PanelSpec;
-import muralbench.setout.PieceKind;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import org.eclipse.draw2d.FigureUtilities;
@@ -114,7 +113,7 @@ public final class FieldPainter {
     int bottom = paper.y(box.minY());
     int top = paper.y(box.maxY() + joint) + gap;
     graphics.fillRectangle(left, top, Math.max(1, right - left), Math.max(1, bottom - top));
-    if (shape.piece().kind() != PieceKind.WHOLE && right - left > 8 && bottom - top > 8) {
+    if (!shape.piece().uncut() && right - left > 8 && bottom - top > 8) {
       graphics.drawRectangle(left, top, right - left - 1, bottom - top - 1);
     }
   }

@@ -14,7 +14,6 @@ import muralbench.editor.internal.parts.Scene;
 import muralbench.model.Opening;
 import muralbench.model.Panel;
 import muralbench.setout.Piece;
-import muralbench.setout.PieceKind;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
 import org.eclipse.draw2d.Viewport;
@@ -112,7 +111,7 @@ final class Thumbnail extends Canvas {
   private void cuts(GC gc, View view, Panel panel) {
     scene.mural().setOut(panel).ifPresent(setOut -> {
       for (Piece piece : setOut.pieces()) {
-        if (piece.kind() != PieceKind.WHOLE) {
+        if (!piece.uncut()) {
           fill(gc, view, Optional.of(piece.outline()), Tint.of(piece.kind()));
         }
       }

@@ -10,7 +10,6 @@ import muralbench.export.internal.pdf.Pen;
 import muralbench.export.internal.pdf.Placing;
 import muralbench.setout.OpeningSpec;
 import muralbench.setout.Piece;
-import muralbench.setout.PieceKind;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
@@ -66,7 +65,7 @@ final class ElevationDrawing {
     sheet.keys().forEach(label -> texts.add(label.place()));
     sheet.names().forEach(label -> texts.add(label.place()));
     for (Piece piece : sheet.pieces()) {
-      if (piece.kind() != PieceKind.WHOLE) {
+      if (!piece.uncut()) {
         Box box = placing.of(piece.box());
         List<Box> clear = texts.stream().filter(box::meets).toList();
         canvas.lines(Hatching.CUT.lines(placing.of(edges(piece)), clear), Pen.THIN);

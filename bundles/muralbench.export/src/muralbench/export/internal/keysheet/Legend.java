@@ -25,12 +25,19 @@ final class Legend {
   private final Canvas canvas;
   private final Messages texts;
   private final boolean floor;
+  private final boolean rings;
 
-  /** @param floor whether the panel lies on the floor */
-  Legend(Canvas canvas, Messages texts, boolean floor) {
+  /**
+   * A legend.
+   *
+   * @param floor whether the panel lies on the floor
+   * @param rings whether it is laid in rings
+   */
+  Legend(Canvas canvas, Messages texts, boolean floor, boolean rings) {
     this.canvas = canvas;
     this.texts = texts;
     this.floor = floor;
+    this.rings = rings;
   }
 
   @FunctionalInterface
@@ -48,7 +55,7 @@ final class Legend {
    */
   void draw(Box place, boolean movement) throws IOException {
     List<Entry> entries = new ArrayList<>(List.of(
-        new Entry("legend.whole", box -> canvas.box(box, Pen.MEDIUM)),
+        new Entry(rings ? "legend.whole.rings" : "legend.whole", box -> canvas.box(box, Pen.MEDIUM)),
         new Entry("legend.cut", this::cut),
         new Entry("legend.opening", this::opening),
         new Entry("legend.first", box -> canvas.stroke(List.of(Contour.circle(box.centre(), 1.6)), Pen.HEAVY)),

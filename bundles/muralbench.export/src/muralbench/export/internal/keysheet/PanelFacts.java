@@ -41,7 +41,7 @@ record PanelFacts(PanelSetOut panel, FirstTile first, Box box, List<KeyRoom> key
     }
     KeyRoom.Words widest =
         keys.stream().map(KeyRoom::words).max(Comparator.comparingDouble(KeyRoom.Words::width)).orElseThrow();
-    KeyRoom face = KeyRoom.in(first.piece().face(), List.of(), widest);
+    KeyRoom face = KeyRoom.in(typical(panel, first), List.of(), widest);
     boolean straight = panel.pieces().stream().allMatch(piece -> isLevel(piece.face()));
     Box box = panel.spec().outline().box();
     for (OpeningSpec opening : panel.spec().openings()) {
@@ -65,6 +65,12 @@ record PanelFacts(PanelSetOut panel, FirstTile first, Box box, List<KeyRoom> key
   Vec zero() {
     Box edge = panel.spec().outline().box();
     return floor() ? new Vec(edge.minX(), edge.minY()) : first.datum();
+  }
+
+  /** The face that stands for all: that of the first tile, and of rings the largest. */
+  private static Contour typical(PanelSetOut panel, FirstTile first) {
+    return !panel.concentric() ? first.piece().face() : panel.pieces().stream().map(Piece::face)
+        .max(Comparator.comparingDouble(Contour::area)).orElseThrow();
   }
 
   private static boolean isLevel(Contour face) {

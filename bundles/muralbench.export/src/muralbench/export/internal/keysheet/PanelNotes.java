@@ -11,7 +11,6 @@ import muralbench.base.length.LengthUnit;
 import muralbench.setout.OpeningSpec;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.Piece;
-import muralbench.setout.PieceKind;
 import muralbench.setout.TileSpec;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.movement.MovementAxis;
@@ -32,7 +31,7 @@ final class PanelNotes {
   List<String> of(PanelFacts facts, Box window, int firstTile) {
     List<String> notes = new ArrayList<>();
     notes.add(counts(facts.panel()));
-    notes.add(texts.text(facts.floor() ? "note.keys.floor" : "note.keys"));
+    notes.add(keys(facts));
     notes.add(first(facts.first().piece(), firstTile));
     notes.add(datum(facts));
     notes.add(dimensions(facts));
@@ -59,13 +58,20 @@ final class PanelNotes {
 
   private String counts(PanelSetOut panel) {
     TileSpec tile = panel.spec().tile();
-    return texts.text("note.counts", "courses", panel.courses(), "pieces", panel.pieces().size(), "whole",
+    long again = panel.pieces().stream().filter(piece -> !piece.uncut()).count();
+    String key = !panel.concentric() ? "note.counts" : again == 0 ? "note.counts.rings" : "note.counts.rings.cut";
+    return texts.text(key, "again", again, "courses", panel.courses(), "pieces", panel.pieces().size(), "whole",
         panel.whole(), "cut", panel.cut(), "tile", tile.id(), "width", shown(tile.width()), "height",
         shown(tile.height()), "joint", shown(panel.spec().joint()));
   }
 
+  private String keys(PanelFacts facts) {
+    String key = facts.panel().concentric() ? "note.keys.rings" : "note.keys";
+    return texts.text(facts.floor() ? key + ".floor" : key);
+  }
+
   private String first(Piece first, int sheet) {
-    return texts.text(first.kind() == PieceKind.WHOLE ? "note.first" : "note.first.cut", "course", first.course(),
+    return texts.text(first.uncut() ? "note.first" : "note.first.cut", "course", first.course(),
         "position", first.position(), "sheet", sheet);
   }
 
@@ -75,12 +81,19 @@ final class PanelNotes {
     double y = facts.first().datum().y();
     return texts.text(facts.floor() ? "note.datum.floor" : "note.datum", "height", shown(y),
         "left", shown(x - box.minX()), "up", shown(y - box.minY()),
-        "corner", texts.text(facts.straight() ? "corner.straight" : "corner.turned"));
+        "corner", corner(facts));
+  }
+
+  private String corner(PanelFacts facts) {
+    return texts.text(facts.panel().concentric() ? "corner.middle"
+        : facts.straight() ? "corner.straight" : "corner.turned");
   }
 
   private String dimensions(PanelFacts facts) {
     String unit = texts.text(units == LengthUnit.INCH ? "unit.inch" : "unit.millimetre");
-    return texts.text(facts.straight() ? "note.dimensions" : "note.dimensions.turned", "unit", unit, "from",
+    String key = facts.panel().concentric() ? "note.dimensions.rings"
+        : facts.straight() ? "note.dimensions" : "note.dimensions.turned";
+    return texts.text(key, "unit", unit, "from",
         texts.text(facts.floor() ? "from.corner" : "from.datum"), "course", facts.first().piece().course());
   }
 

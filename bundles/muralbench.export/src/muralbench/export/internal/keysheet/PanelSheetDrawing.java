@@ -76,7 +76,8 @@ final class PanelSheetDrawing {
         index == 0 ? texts.text("safety") : texts.text("safety.short", "sheet", firstNumber));
     Box legend = sheet.layout().legend();
     double split = legend.minX() + SheetLayout.LEGEND;
-    new Legend(canvas, texts, plan.facts().floor()).draw(new Box(legend.minX(), legend.minY(), split, legend.maxY()),
+    Legend words = new Legend(canvas, texts, plan.facts().floor(), plan.facts().panel().concentric());
+    words.draw(new Box(legend.minX(), legend.minY(), split, legend.maxY()),
         !plan.facts().panel().movement().isEmpty());
     if (parted) {
       Box map = new Box(split + 1, legend.minY(), legend.maxX() - 1, legend.maxY());

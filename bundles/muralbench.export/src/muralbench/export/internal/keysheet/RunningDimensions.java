@@ -4,6 +4,7 @@ package muralbench.export.internal.keysheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -11,8 +12,10 @@ import java.util.stream.DoubleStream;
 import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
 import muralbench.setout.OpeningSpec;
+import muralbench.setout.PanelSetOut;
 import muralbench.setout.Piece;
 import muralbench.setout.geometry.Box;
+import muralbench.setout.geometry.Vec;
 
 /**
  * Running dimensions along one edge: distances from a datum to either side. Every value is rounded by itself from the
@@ -23,6 +26,7 @@ import muralbench.setout.geometry.Box;
  */
 record RunningDimensions(double datum, List<Double> places) {
   private static final double SAME = 0.05;
+  private static final double RIM = 0.01;
 
   /**
    * One dimension.
@@ -46,10 +50,14 @@ record RunningDimensions(double datum, List<Double> places) {
 
   /**
    * Along the lower edge: left edges of the tiles in the course of the first tile, or their leftmost corners where they
-   * do not lie level; edges of the panel.
+   * do not lie level; edges of the panel. Of rings the outer edges, on both sides of the middle.
    */
   static RunningDimensions across(PanelFacts facts) {
     List<Double> places = new ArrayList<>(List.of(facts.box().minX(), facts.box().maxX()));
+    if (facts.panel().concentric()) {
+      places.addAll(rims(facts.panel(), facts.panel().origin().x(), facts.box().minX(), facts.box().maxX()));
+      return new RunningDimensions(facts.zero().x(), places);
+    }
     int course = facts.first().piece().course();
     facts.panel().pieces().stream().filter(piece -> piece.course() == course)
         .forEach(piece -> places.add(piece.face().box().minX()));
@@ -60,8 +68,21 @@ record RunningDimensions(double datum, List<Double> places) {
   /** Along the left edge: the courses, see {@link #courseLines}, and edges of the panel. */
   static RunningDimensions up(PanelFacts facts) {
     List<Double> places = new ArrayList<>(List.of(facts.box().minY(), facts.box().maxY()));
-    places.addAll(courseLines(facts));
+    places.addAll(facts.panel().concentric()
+        ? rims(facts.panel(), facts.panel().origin().y(), facts.box().minY(), facts.box().maxY()) : courseLines(facts));
     return new RunningDimensions(facts.zero().y(), places);
+  }
+
+  /** Where the outer edges of rings cross a line through their middle, from {@code low} to {@code high}. */
+  private static Set<Double> rims(PanelSetOut panel, double middle, double low, double high) {
+    Set<Double> places = new TreeSet<>();
+    for (Piece piece : panel.pieces()) {
+      double radius = piece.cell().face().points(RIM).stream().mapToDouble(Vec::length).max().orElseThrow();
+      places.add(Math.rint((middle - radius) * 1000) / 1000);
+      places.add(Math.rint((middle + radius) * 1000) / 1000);
+    }
+    places.removeIf(place -> place < low || place > high);
+    return places;
   }
 
   /**

@@ -26,6 +26,13 @@ class FirstTileTest {
   }
 
   @Test
+  void ringsStartWithTheDiscInTheirMiddle() throws Exception {
+    FirstTile first = FirstTile.of(TrialWalls.rings());
+    assertEquals("G-01-01", first.piece().key());
+    assertEquals(0, first.datum().distance(new Vec(380 * 25.4, 60 * 25.4)), 1e-6);
+  }
+
+  @Test
   void givenStartIsTaken() throws Exception {
     Vec start = new Vec(12.25 * 25.4, 12.25 * 25.4);
     PanelSetOut panel = TrialWalls.panel("P", "", 6, TrialWalls.rectangle(0, 0, 48, 36), BondSpec.grid(),

@@ -33,7 +33,8 @@ class KeySheetPrintTest {
   Path folder;
 
   private static PanelSetOut[] panels() throws InputException {
-    return new PanelSetOut[] {TrialWalls.splash(), TrialWalls.facade(), TrialWalls.round(), TrialWalls.slivers()};
+    return new PanelSetOut[] {TrialWalls.splash(), TrialWalls.facade(), TrialWalls.round(), TrialWalls.slivers(),
+        TrialWalls.rings()};
   }
 
   private PDDocument printed(Paper paper) throws InputException, IOException {

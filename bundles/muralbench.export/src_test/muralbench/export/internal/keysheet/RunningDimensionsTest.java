@@ -50,6 +50,21 @@ class RunningDimensionsTest {
   }
 
   @Test
+  void ringsAreDimensionedByTheirRadiiOnBothSides() throws Exception {
+    try (Lettering lettering = Lettering.open()) {
+      PanelFacts facts = PanelFacts.of(TrialWalls.rings(), new KeyLetters(lettering));
+      List<String> radii = List.of("24", "20-1/4", "16-1/2", "12-3/4", "9", "5-1/4", "1-1/2");
+      List<String> shown = RunningDimensions.across(facts).marks(0, 1e5, LengthUnit.INCH).stream()
+          .map(RunningDimensions.Mark::text).toList();
+      assertEquals(radii, shown.subList(0, 7));
+      assertEquals("0", shown.get(7));
+      assertEquals(shown, RunningDimensions.up(facts).marks(0, 1e5, LengthUnit.INCH).stream()
+          .map(RunningDimensions.Mark::text).toList());
+      assertEquals(15, shown.size());
+    }
+  }
+
+  @Test
   void edgesOfOpeningsAreDimensioned() throws Exception {
     try (Lettering lettering = Lettering.open()) {
       PanelFacts facts = PanelFacts.of(TrialWalls.splash(), new KeyLetters(lettering));

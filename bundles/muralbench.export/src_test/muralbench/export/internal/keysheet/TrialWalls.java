@@ -2,6 +2,7 @@
 package muralbench.export.internal.keysheet;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import muralbench.base.InputException;
@@ -63,6 +64,14 @@ final class TrialWalls {
   /** A round face of 60 in. */
   static PanelSetOut round() throws InputException {
     return grid("R", "Compass", Contour.circle(new Vec(270 * INCH, 60 * INCH), 30 * INCH));
+  }
+
+  /** A round face of 48 in, laid in six rings. */
+  static PanelSetOut rings() throws InputException {
+    BondSpec rings = new BondSpec("rings", 0, 0,
+        Map.of("radius", "24 in", "rings", String.join(", ", Collections.nCopies(6, "3-5/8 in"))));
+    return panel("G", "Hours", 4.25, Contour.circle(new Vec(380 * INCH, 60 * INCH), 24 * INCH), rings,
+        new OriginSpec.Balanced());
   }
 
   /** A panel whose given start leaves slivers on all sides. */
