@@ -13,9 +13,9 @@ import muralbench.setout.geometry.Vec;
 /**
  * The tile that is set first, and the datum point at its lower left corner, through which the level datum line and the
  * plumb line run. With a given origin it is the tile there, if that is whole; otherwise the whole tile nearest to the
- * centre line in the lowest course that has one (common practice: start on a level line above the cuts, at the middle). Rings start in the
- * middle: their datum is the centre of the face, and the first tile is the disc or, without one, the key stone of the
- * innermost ring.
+ * centre line in the lowest course that has one (common practice: start on a level line above the cuts, at the
+ * middle). Rings start in the middle: their datum is the centre of the face, and the first tile is the disc or,
+ * without one, the key stone of the innermost ring.
  *
  * @param piece the piece
  * @param datum lower left corner of its face, or the centre of the rings, in the wall plane
