@@ -3,7 +3,9 @@ package muralbench.setout.fit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.base.Progress;
@@ -57,6 +59,33 @@ public final class FitAlternatives {
     List<Proposal> proposals = Proposals.of(panel, bonds, units, inner);
     progress.begin(Messages.of(FitAlternatives.class).text("progress", "panel", panel.id()), proposals.size());
     return new FitAlternatives(present, bonds, units, progress).best(proposals);
+  }
+
+  /**
+   * The choices to show first: one of each kind that does less harm than the panel as it is, so that three sizes do not
+   * hide the joint that helps too; then the others that help, then the rest, one of each kind first. The present state
+   * is not among them.
+   *
+   * @param ranked all choices, the best first, as they come from {@link #of}
+   * @param most how many are asked for
+   * @return at most that many, the best first
+   */
+  public static List<Alternative> shortlist(List<Alternative> ranked, int most) {
+    int present = 0;
+    while (ranked.get(present).kind() != Kind.PRESENT) {
+      present++;
+    }
+    Set<Alternative> chosen = new LinkedHashSet<>();
+    for (List<Alternative> part : List.of(ranked.subList(0, present), ranked.subList(present + 1, ranked.size()))) {
+      for (Alternative one : part) {
+        if (chosen.stream().noneMatch(other -> other.kind() == one.kind())) {
+          chosen.add(one);
+        }
+      }
+      chosen.addAll(part);
+    }
+    List<Alternative> few = chosen.stream().limit(most).toList();
+    return ranked.stream().filter(few::contains).toList();
   }
 
   private List<Alternative> best(List<Proposal> proposals) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.setout.fit;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import muralbench.base.Messages;
@@ -97,8 +99,7 @@ final class FitWords {
     return switch (kind) {
       case PRESENT -> TEXTS.text("change.none");
       case TRIM -> TEXTS.text("change.trim");
-      case START -> TEXTS.text("change.start", "right", shift(setOut.origin().x() - present.origin().x()),
-          "up", shift(setOut.origin().y() - present.origin().y()));
+      case START -> start(setOut.origin().x() - present.origin().x(), setOut.origin().y() - present.origin().y());
       case JOINT -> TEXTS.text("change.joint", "before", fine(now.joint()), "after", fine(spec.joint()));
       case EDGE -> TEXTS.text("change.margin", "before", fine(now.edgeGap()), "after", fine(spec.edgeGap()));
       case SIZE -> TEXTS.text("change.size", "before", size(now), "after", size(spec));
@@ -110,8 +111,21 @@ final class FitWords {
     return fine(box.width()) + " × " + fine(box.height());
   }
 
-  private String shift(double length) {
-    return LengthText.shown(length, units);
+  /** Where the first face goes, without a direction in which nothing is seen to move. */
+  private String start(double right, double up) {
+    List<String> ways = new ArrayList<>();
+    if (LengthText.rounded(right, units) != 0) {
+      ways.add(way(right > 0 ? "way.right" : "way.left", right));
+    }
+    if (LengthText.rounded(up, units) != 0 || ways.isEmpty()) {
+      ways.add(way(up < 0 ? "way.down" : "way.up", up));
+    }
+    return TEXTS.text(ways.size() == 1 ? "change.start" : "change.start.both", "one", ways.get(0), "other",
+        ways.get(ways.size() - 1));
+  }
+
+  private String way(String key, double length) {
+    return TEXTS.text(key, "off", LengthText.shown(Math.abs(length), units));
   }
 
   private String fine(double length) {

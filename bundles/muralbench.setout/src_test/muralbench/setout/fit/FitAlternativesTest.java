@@ -94,6 +94,32 @@ class FitAlternativesTest {
   }
 
   @Test
+  void theFirstThreeAreOfThreeKindsThatHelp() throws Exception {
+    // Eight tiles over 50 in need a joint of 2/7 in, a margin of 9/16 in or another size; each leaves whole tiles only.
+    List<Alternative> all = all(Walls.rectangle(0, 0, 49.25, 49.25));
+    List<Alternative> first = FitAlternatives.shortlist(all, 3);
+    assertEquals(3, first.stream().map(Alternative::kind).distinct().count());
+    int present = all.indexOf(all.stream().filter(one -> one.kind() == Kind.PRESENT).findFirst().orElseThrow());
+    assertTrue(first.stream().allMatch(one -> all.indexOf(one) < present));
+  }
+
+  @Test
+  void theShortlistIsRankedAndHoldsEverythingWhenAskedFor() throws Exception {
+    List<Alternative> all = all(Walls.rectangle(0, 0, 50, 30.5));
+    List<Alternative> without = all.stream().filter(one -> one.kind() != Kind.PRESENT).toList();
+    assertEquals(without, FitAlternatives.shortlist(all, all.size()));
+  }
+
+  @Test
+  void aStartIsToldByTheWayItMoves() throws Exception {
+    List<String> moves = all(Walls.rectangle(0, 0, 50, 40)).stream().filter(one -> one.kind() == Kind.START)
+        .map(Alternative::change).toList();
+    assertFalse(moves.isEmpty());
+    String told = "The first face moves [0-9]\\S* in (to the (left|right)|up|down).*";
+    assertTrue(moves.stream().allMatch(move -> move.matches(told)), moves.toString());
+  }
+
+  @Test
   void theJointStaysAboveThreeTimesTheSpreadOfTheTile() throws Exception {
     // Spread 1/16 in asks for joints of 3/16 in: the printed example of ANSI A108.02 §4.3.8 in the trade press.
     PanelSpec panel = Walls.rectangle(0, 0, 49, 49).spec();

@@ -3,6 +3,7 @@ package muralbench.app.internal.create;
 
 import java.util.List;
 import java.util.Optional;
+import muralbench.app.internal.entry.LengthField;
 import muralbench.base.Messages;
 import muralbench.base.length.LengthUnit;
 import org.eclipse.jface.layout.GridDataFactory;

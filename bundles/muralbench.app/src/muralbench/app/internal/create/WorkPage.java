@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import muralbench.app.internal.entry.LengthField;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.base.length.LengthUnit;

@@ -13,7 +13,7 @@ import org.eclipse.swt.widgets.Shell;
 /** Panel > Bond. */
 public final class BondHandler extends PanelHandler {
   @Override
-  void open(Shell shell, OpenMural mural, Panel panel) {
+  protected void open(Shell shell, OpenMural mural, Panel panel) {
     try {
       BondDialog dialog = new BondDialog(shell, MuralReader.panel(panel), mural.bonds(), mural.units());
       if (dialog.open() == Window.OK) {

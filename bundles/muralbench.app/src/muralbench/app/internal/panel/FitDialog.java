@@ -10,6 +10,7 @@ import muralbench.base.length.LengthUnit;
 import muralbench.editor.PanelPreview;
 import muralbench.setout.fit.Alternative;
 import muralbench.setout.fit.Alternative.Kind;
+import muralbench.setout.fit.FitAlternatives;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -17,24 +18,33 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 
-/** Shows the panel as it is and the choices beside it, the best first; one of them is taken. */
+/**
+ * Shows the panel as it is and the best three choices beside it, the best first, more of them when asked for; one of
+ * them is taken.
+ */
 public final class FitDialog extends TitleAreaDialog {
   private static final Messages TEXTS = Messages.of(FitDialog.class);
+  /** The best alternatives that are shown at first. */
+  private static final int FIRST_CHOICES = 3;
   private static final int MOST_CHOICES = 6;
-  private static final int SEEN = 4;
   private static final int CARD_WIDTH = 226;
   private static final int PICTURE_HEIGHT = 180;
+  private static final int MORE_ID = IDialogConstants.CLIENT_ID + 1;
 
   private final LengthUnit units;
   private final Alternative present;
+  private final List<Alternative> others;
   private final List<Alternative> cards = new ArrayList<>();
   private final List<Button> buttons = new ArrayList<>();
+  private ScrolledComposite scrolled;
+  private Composite row;
   private Alternative chosen;
 
   /** A dialog on ranked alternatives, the present state among them. */
@@ -43,7 +53,8 @@ public final class FitDialog extends TitleAreaDialog {
     this.units = units;
     present = ranked.stream().filter(one -> one.kind() == Kind.PRESENT).findFirst().orElseThrow();
     cards.add(present);
-    ranked.stream().filter(one -> one != present).limit(MOST_CHOICES).forEach(cards::add);
+    cards.addAll(FitAlternatives.shortlist(ranked, FIRST_CHOICES));
+    others = FitAlternatives.shortlist(ranked, MOST_CHOICES).stream().filter(one -> !cards.contains(one)).toList();
     chosen = ranked.get(0);
     setShellStyle(getShellStyle() | SWT.RESIZE);
   }
@@ -79,20 +90,38 @@ public final class FitDialog extends TitleAreaDialog {
   @Override
   protected Control createDialogArea(Composite parent) {
     Composite area = (Composite) super.createDialogArea(parent);
-    ScrolledComposite scrolled = new ScrolledComposite(area, SWT.H_SCROLL | SWT.V_SCROLL);
-    GridDataFactory.fillDefaults().grab(true, true).applyTo(scrolled);
-    Composite row = new Composite(scrolled, SWT.NONE);
-    GridLayoutFactory.fillDefaults().numColumns(cards.size()).margins(10, 10).spacing(14, 0).applyTo(row);
-    cards.forEach(one -> card(row, one));
+    scrolled = new ScrolledComposite(area, SWT.H_SCROLL | SWT.V_SCROLL);
+    row = new Composite(scrolled, SWT.NONE);
+    cards.forEach(this::card);
     scrolled.setContent(row);
-    Point size = row.computeSize(SWT.DEFAULT, SWT.DEFAULT);
-    row.setSize(size);
-    GridDataFactory.fillDefaults().grab(true, true)
-        .hint(Math.min(cards.size(), SEEN) * (CARD_WIDTH + 14) + 20, size.y + 16).applyTo(scrolled);
+    lay();
     return area;
   }
 
-  private void card(Composite row, Alternative one) {
+  private void lay() {
+    GridLayoutFactory.fillDefaults().numColumns(cards.size()).margins(10, 10).spacing(14, 0).applyTo(row);
+    Point size = row.computeSize(SWT.DEFAULT, SWT.DEFAULT);
+    row.setSize(size);
+    GridDataFactory.fillDefaults().grab(true, true).hint(size.x, size.y).applyTo(scrolled);
+  }
+
+  /** Shows what else there is, in a wider window as far as the screen allows. */
+  private void more() {
+    getButton(MORE_ID).setEnabled(false);
+    others.forEach(this::card);
+    cards.addAll(others);
+    lay();
+    Rectangle screen = getShell().getMonitor().getClientArea();
+    Rectangle now = getShell().getBounds();
+    Point wanted = getShell().computeSize(SWT.DEFAULT, SWT.DEFAULT);
+    int width = Math.min(screen.width, Math.max(now.width, wanted.x));
+    int left = Math.max(screen.x, Math.min(now.x - (width - now.width) / 2, screen.x + screen.width - width));
+    int bar = scrolled.getHorizontalBar().getSize().y;
+    getShell().setBounds(left, now.y, width, Math.max(now.height, wanted.y + bar));
+    choose(chosen);
+  }
+
+  private void card(Alternative one) {
     Composite card = new Composite(row, SWT.NONE);
     GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 5).applyTo(card);
     GridDataFactory.fillDefaults().hint(CARD_WIDTH, SWT.DEFAULT).applyTo(card);
@@ -136,7 +165,19 @@ public final class FitDialog extends TitleAreaDialog {
   }
 
   @Override
+  protected void buttonPressed(int id) {
+    if (id == MORE_ID) {
+      more();
+    } else {
+      super.buttonPressed(id);
+    }
+  }
+
+  @Override
   protected void createButtonsForButtonBar(Composite parent) {
+    if (!others.isEmpty()) {
+      createButton(parent, MORE_ID, TEXTS.text("fit.more"), false);
+    }
     createButton(parent, IDialogConstants.OK_ID, TEXTS.text("fit.apply"), true);
     createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
   }

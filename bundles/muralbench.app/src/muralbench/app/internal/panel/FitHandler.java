@@ -25,7 +25,7 @@ public final class FitHandler extends PanelHandler {
   private static final Messages TEXTS = Messages.of(FitHandler.class);
 
   @Override
-  void open(Shell shell, OpenMural mural, Panel panel) {
+  protected void open(Shell shell, OpenMural mural, Panel panel) {
     List<Alternative> choices = new ArrayList<>();
     try {
       PanelSpec spec = MuralReader.panel(panel);

@@ -9,6 +9,7 @@ import muralbench.model.Bond;
 import muralbench.model.FixedOrigin;
 import muralbench.model.Mural;
 import muralbench.model.MuralFactory;
+import muralbench.model.Outline;
 import muralbench.model.Panel;
 import muralbench.model.RectangleOutline;
 import muralbench.model.Setting;
@@ -56,6 +57,12 @@ public final class PanelChange {
     } else if (!(panel.getOrigin() instanceof BalancedOrigin)) {
       panel.setOrigin(MAKE.createBalancedOrigin());
     }
+  }
+
+  /** The outline of the panel becomes what was measured on site. */
+  public static ModelCommand measured(Mural mural, Panel panel, Outline outline) {
+    return ModelCommand.of(TEXTS.text("measured.command", "panel", panel.getId()), mural,
+        () -> panel.setOutline(outline));
   }
 
   /** The panel is laid in another bond. */

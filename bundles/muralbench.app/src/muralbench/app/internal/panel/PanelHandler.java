@@ -49,5 +49,5 @@ public abstract class PanelHandler extends AbstractHandler {
   }
 
   /** Does the work. */
-  abstract void open(Shell shell, OpenMural mural, Panel panel);
+  protected abstract void open(Shell shell, OpenMural mural, Panel panel);
 }

@@ -10,6 +10,7 @@ import muralbench.editor.internal.geometry.Placement;
 import muralbench.model.Bond;
 import muralbench.model.Mural;
 import muralbench.model.MuralFactory;
+import muralbench.model.Outline;
 import muralbench.model.Panel;
 import muralbench.model.TileKind;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -20,11 +21,18 @@ public final class AddPanelCommand extends ModelCommand {
   private static final double INCH = 25.4;
 
   private final Frame frame;
+  private final Outline outline;
   private final Panel panel = MuralFactory.eINSTANCE.createPanel();
 
   /** A command for a rectangular panel. */
   public AddPanelCommand(Mural mural, Frame frame) {
+    this(mural, Outlines.rectangle(frame), frame);
+  }
+
+  /** A command for a panel with an outline, owned by nobody yet; {@code frame} is the frame around it. */
+  public AddPanelCommand(Mural mural, Outline outline, Frame frame) {
     super(TEXTS.text("add.panel", "id", Names.freePanelId(mural)), mural);
+    this.outline = outline;
     this.frame = frame;
   }
 
@@ -38,7 +46,7 @@ public final class AddPanelCommand extends ModelCommand {
     Optional<Panel> neighbour = mural().getPanels().stream().min((a, b) -> Double.compare(distance(a), distance(b)));
     panel.setId(Names.freePanelId(mural()));
     panel.setTitle("");
-    panel.setOutline(Outlines.rectangle(frame));
+    panel.setOutline(outline);
     panel.setTileKind(neighbour.map(Panel::getTileKind).orElseGet(this::anyTile));
     panel.setJoint(neighbour.map(Panel::getJoint).orElse(INCH / 8));
     panel.setEdgeGap(neighbour.map(Panel::getEdgeGap).orElse(0.0));

@@ -89,6 +89,17 @@ class PanelDialogsTest extends DesktopTest {
   }
 
   @Test
+  void theBestThreeStandBesideThePresentUntilMoreIsAskedFor() throws Exception {
+    List<Alternative> ranked = ranked();
+    FitDialog fit = show(new FitDialog(shell(), wall.mural().units(), ranked));
+    assertEquals(FitAlternatives.shortlist(ranked, 3), fit.shown().subList(1, 4));
+    assertEquals(4, fit.shown().size());
+    Button more = Gestures.find(fit.getShell(), Button.class, button -> button.getText().contains("More"));
+    more.notifyListeners(SWT.Selection, new Event());
+    assertTrue(fit.shown().size() > 4 && !more.isEnabled());
+  }
+
+  @Test
   void aChoiceIsAppliedAndUndoneInOneStep() throws Exception {
     Alternative size = ranked().stream().filter(one -> one.kind() == Kind.SIZE).findFirst().orElseThrow();
     Panel before = EcoreUtil.copy(wall.panel(0));

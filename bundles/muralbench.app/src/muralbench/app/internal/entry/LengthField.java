@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package muralbench.app.internal.create;
+package muralbench.app.internal.entry;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,7 +20,7 @@ import org.eclipse.swt.widgets.Text;
  * A field for one length: its label, the text as a person types it, and beside it what was understood in the other
  * unit. Takes three columns of a grid.
  */
-final class LengthField {
+public final class LengthField {
   private static final Messages TEXTS = Messages.of(LengthField.class);
   private static final int WIDTH = 110;
   private static final double TENTHS = 10;
@@ -33,15 +33,23 @@ final class LengthField {
   private final ControlDecoration sign;
   private LengthUnit unit = LengthUnit.INCH;
   private boolean quiet;
+  private boolean waits;
 
-  LengthField(Composite parent, String label, boolean mayBeZero, Runnable changed) {
+  /**
+   * A field in the next three columns of a grid.
+   *
+   * @param label its name, with a mnemonic
+   * @param mayBeZero whether any length will do, also 0 and below; else it has to be more than 0
+   * @param changed runs when a person changed the text
+   */
+  public LengthField(Composite parent, String label, boolean mayBeZero, Runnable changed) {
     this.name = LegacyActionTools.removeMnemonics(label);
     this.mayBeZero = mayBeZero;
     new Label(parent, SWT.NONE).setText(TEXTS.text("field.label", "name", label));
     text = new Text(parent, SWT.BORDER | SWT.SINGLE);
     GridDataFactory.fillDefaults().hint(WIDTH, SWT.DEFAULT).indent(8, 0).align(SWT.FILL, SWT.CENTER).applyTo(text);
     understood = new Label(parent, SWT.NONE);
-    GridDataFactory.fillDefaults().grab(true, false).hint(150, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
+    GridDataFactory.fillDefaults().grab(true, false).hint(120, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
         .applyTo(understood);
     sign = new ControlDecoration(text, SWT.LEFT | SWT.TOP);
     sign.setImage(FieldDecorationRegistry.getDefault().getFieldDecoration(FieldDecorationRegistry.DEC_ERROR)
@@ -55,15 +63,42 @@ final class LengthField {
     });
   }
 
+  /** Leaves the field blank at first and says nothing about it before something was typed. */
+  public LengthField waiting() {
+    waits = true;
+    refresh();
+    return this;
+  }
+
+  /** Its name without a mnemonic. */
+  public String name() {
+    return name;
+  }
+
+  /** Whether nothing is typed in a field that may wait for it. */
+  public boolean blank() {
+    return waits && text.getText().isBlank();
+  }
+
+  /** Puts the cursor into the field. */
+  public void focus() {
+    text.setFocus();
+  }
+
+  /** Marks the field with a problem that only shows together with others, or takes the mark back. */
+  public void mark(Optional<String> trouble) {
+    sign(trouble.or(this::problem));
+  }
+
   /** Shows a length, exactly, without telling anyone. */
-  void show(double millimetres) {
+  public void show(double millimetres) {
     quiet = true;
     text.setText(LengthText.exact(millimetres, unit));
     quiet = false;
   }
 
   /** Changes the unit; what the person typed stays the same length. */
-  void unit(LengthUnit next) {
+  public void unit(LengthUnit next) {
     OptionalDouble length = value();
     unit = next;
     length.ifPresent(this::show);
@@ -71,7 +106,7 @@ final class LengthField {
   }
 
   /** The length in millimetres, if there is one that will do. */
-  OptionalDouble value() {
+  public OptionalDouble value() {
     try {
       double length = LengthText.parse(text.getText(), unit);
       return fits(length) ? OptionalDouble.of(length) : OptionalDouble.empty();
@@ -81,7 +116,10 @@ final class LengthField {
   }
 
   /** What is wrong with the text, if anything. */
-  Optional<String> problem() {
+  public Optional<String> problem() {
+    if (blank()) {
+      return Optional.empty();
+    }
     try {
       return fits(LengthText.parse(text.getText(), unit)) ? Optional.empty()
           : Optional.of(TEXTS.text("field.mustBePositive", "name", name));
@@ -90,20 +128,24 @@ final class LengthField {
     }
   }
 
+  private void sign(Optional<String> trouble) {
+    trouble.ifPresentOrElse(words -> {
+      sign.setDescriptionText(words);
+      sign.show();
+    }, sign::hide);
+  }
+
   private boolean fits(double length) {
     return mayBeZero || length > 0;
   }
 
-  void enabled(boolean enabled) {
+  /** Whether a person can type. */
+  public void enabled(boolean enabled) {
     text.setEnabled(enabled);
   }
 
   private void refresh() {
-    Optional<String> problem = problem();
-    problem.ifPresentOrElse(words -> {
-      sign.setDescriptionText(words);
-      sign.show();
-    }, sign::hide);
+    sign(problem());
     LengthUnit other = unit == LengthUnit.INCH ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
     OptionalDouble length = value();
     understood.setText(length.isEmpty() ? "" : understood(length.getAsDouble(), other));

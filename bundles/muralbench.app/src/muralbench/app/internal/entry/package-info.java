@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Fields that several dialogs share. */
+package muralbench.app.internal.entry;
