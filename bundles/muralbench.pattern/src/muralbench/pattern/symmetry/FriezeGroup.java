@@ -12,8 +12,8 @@ import muralbench.base.Messages;
  * The seven ways a band can repeat. The key is the orbifold symbol, since the symbol p1m1 names two different groups in
  * two notations. The operations are those of the group modulo the repeat: x runs along the band in repeats, y across it
  * from its middle line. Sources: International Tables for Crystallography, volume E, frieze groups (symbols and
- * operations); J. H. Conway, H. Burgiel, C. Goodman-Strauss, The Symmetries of Things, 2008 (orbifold symbols; the names
- * of the constants are the steps given there).
+ * operations); J. H. Conway, H. Burgiel, C. Goodman-Strauss, The Symmetries of Things, 2008 (orbifold symbols; the
+ * names of the constants are the steps given there).
  */
 public enum FriezeGroup {
   /** The motif is only moved along. */

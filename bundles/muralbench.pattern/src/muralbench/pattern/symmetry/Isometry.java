@@ -11,8 +11,8 @@ import muralbench.setout.geometry.Segment;
 import muralbench.setout.geometry.Vec;
 
 /**
- * A movement of a drawing that keeps all lengths, mirror images included: (x, y) goes to (xx x + xy y, yx x + yy y) plus
- * the shift. For drawings only; a fired tile cannot be mirrored.
+ * A movement of a drawing that keeps all lengths, mirror images included: (x, y) goes to (xx x + xy y, yx x + yy y)
+ * plus the shift. For drawings only; a fired tile cannot be mirrored.
  *
  * @param xx matrix, first row, first column
  * @param xy matrix, first row, second column
