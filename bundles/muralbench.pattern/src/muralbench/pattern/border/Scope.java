@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: EPL-2.0
+package muralbench.pattern.border;
+
+/**
+ * How far the three common unknowns of a band may go with the means of one mask: the joint beyond the preferred one, the
+ * stretch of the first painted row's tile, and the move, all in mm and 0 where nothing is changed.
+ *
+ * @param border the band
+ * @param mask the means, by their weights
+ * @param tile the length of the tile that the stretch is told for, mm
+ */
+record Scope(Border border, int mask, double tile) {
+  static final int JOINT = 0;
+  static final int STRETCH = 1;
+  static final int MOVE = 2;
+
+  /** The means that the band permits, by their weights. */
+  static int permitted(Border border) {
+    Permits permits = border.permits();
+    JointRange joint = border.joint();
+    int mask = joint.max() > joint.min() ? Means.JOINT.weight() : 0;
+    mask |= permits.moveIn() > 0 || permits.moveOut() > 0 ? Means.MOVE.weight() : 0;
+    mask |= permits.scale() > 0 ? Means.SCALE.weight() : 0;
+    mask |= permits.centreMax() > 0 ? Means.CENTRE.weight() : 0;
+    return mask | (permits.endShare() > 0 ? Means.ENDS.weight() : 0);
+  }
+
+  boolean uses(int unknown) {
+    return switch (unknown) {
+      case JOINT -> Means.JOINT.in(mask);
+      case STRETCH -> Means.SCALE.in(mask);
+      default -> Means.MOVE.in(mask);
+    };
+  }
+
+  double low(int unknown) {
+    if (!uses(unknown)) {
+      return 0;
+    }
+    return switch (unknown) {
+      case JOINT -> border.joint().min() - border.joint().preferred();
+      case STRETCH -> -tile * border.permits().scale();
+      default -> -border.permits().moveOut();
+    };
+  }
+
+  double high(int unknown) {
+    if (!uses(unknown)) {
+      return 0;
+    }
+    return switch (unknown) {
+      case JOINT -> border.joint().max() - border.joint().preferred();
+      case STRETCH -> tile * border.permits().scale();
+      default -> border.permits().moveIn();
+    };
+  }
+
+  double lowJoint() {
+    return border.joint().preferred() + low(JOINT);
+  }
+
+  double highJoint() {
+    return border.joint().preferred() + high(JOINT);
+  }
+
+  double lowTile(RunClass run) {
+    return run.tile() * (1 + low(STRETCH) / tile);
+  }
+
+  double highTile(RunClass run) {
+    return run.tile() * (1 + high(STRETCH) / tile);
+  }
+}
