@@ -10,8 +10,8 @@ import java.util.Set;
  * @param afterCutting whether the picture is painted on pieces that are cut already, so that pieces can share a tile;
  *     otherwise every cell of the bond that leaves a piece takes a tile of its own
  * @param kerf what one cut of the saw takes away, mm, at least 0
- * @param factoryEdges the sides of a piece as it is laid, before the bond is turned, that keep a factory edge of the
- *     tile where the set-out does not cut them
+ * @param factoryEdges the sides of a piece, as the cutting list draws it, that keep a factory edge of the tile where the
+ *     set-out does not cut them
  */
 public record MakingSpec(boolean afterCutting, double kerf, Set<FaceSide> factoryEdges) {
   /** The usual kerf of a wet saw, 1/16 in: common practice. */

@@ -5,6 +5,7 @@ import java.util.List;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
 import muralbench.setout.movement.MovementJoint;
+import muralbench.setout.order.MadeUp;
 
 /**
  * The set-out of one panel.
@@ -42,10 +43,13 @@ public record PanelSetOut(PanelSpec spec, Vec origin, double area, List<Contour>
   }
 
   /**
-   * How many tiles the pieces come from: every cell of the bond that leaves at least one piece takes one tile. Spares
-   * are not counted.
+   * How many tiles the pieces come from. Painted before cutting, every cell of the bond that leaves at least one piece
+   * takes one tile; painted after cutting, pieces share tiles as {@link MadeUp} finds. Spares are not counted.
    */
   public int tilesToOrder() {
+    if (spec.making().afterCutting()) {
+      return MadeUp.count(this);
+    }
     return (int) pieces.stream().map(Piece::cell).distinct().count();
   }
 

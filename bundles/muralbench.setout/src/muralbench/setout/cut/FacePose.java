@@ -19,8 +19,9 @@ import muralbench.setout.geometry.Vec;
  * @param outline the edge of the piece
  * @param holes the holes in it
  */
-record FacePose(double turn, Contour face, Contour outline, List<Contour> holes) {
-  static FacePose of(Piece piece) {
+public record FacePose(double turn, Contour face, Contour outline, List<Contour> holes) {
+  /** How a piece is drawn. */
+  public static FacePose of(Piece piece) {
     double degrees = Turn.full(turn(piece));
     Motion turn = Turn.by(degrees);
     Contour face = piece.face().moved(turn);

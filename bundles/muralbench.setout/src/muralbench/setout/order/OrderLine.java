@@ -9,11 +9,12 @@ import java.util.List;
  *
  * @param tile the kind, as in {@link muralbench.setout.Piece#tile}
  * @param laid tiles that the pieces come from
+ * @param least how many there have to be at least, by area
  * @param percents the percentages of spares that went into it, in growing order
  * @param ordered tiles to order, spares included and rounded up to whole boxes
  * @param box tiles in a box, 0 for single tiles
  */
-public record OrderLine(String tile, int laid, List<BigDecimal> percents, int ordered, int box) {
+public record OrderLine(String tile, int laid, int least, List<BigDecimal> percents, int ordered, int box) {
   public OrderLine {
     percents = List.copyOf(percents);
   }

@@ -4,21 +4,21 @@ package muralbench.export.internal.cuts;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import muralbench.base.length.LengthUnit;
 import muralbench.export.internal.PlainNumber;
 import muralbench.setout.MuralSetOut;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.Piece;
-import muralbench.setout.bond.Cell;
 import muralbench.setout.cut.CutGroup;
 import muralbench.setout.geometry.Box;
-import muralbench.setout.order.Allowances;
+import muralbench.setout.order.MadePiece;
+import muralbench.setout.order.MadeTile;
+import muralbench.setout.order.MadeUp;
 import muralbench.setout.order.OrderLine;
 import muralbench.setout.order.OrderList;
 
@@ -26,14 +26,17 @@ import muralbench.setout.order.OrderList;
 final class CutTables {
   private static final String INCH_AREA = "sq in";
   private static final String MILLIMETRE_AREA = "mm2";
+  private static final int QUARTER = 90;
 
   private final MuralSetOut setOut;
   private final List<CutGroup> groups;
+  private final List<MadeUp> made;
   private final LengthUnit unit;
 
   CutTables(MuralSetOut setOut, List<CutGroup> groups) {
     this.setOut = setOut;
     this.groups = groups;
+    this.made = setOut.panels().stream().map(MadeUp::of).toList();
     this.unit = setOut.spec().units();
   }
 
@@ -96,11 +99,14 @@ final class CutTables {
   /** One row for each panel and one for all. */
   Table panels() {
     List<List<Object>> rows = new ArrayList<>();
-    for (PanelSetOut panel : setOut.panels()) {
+    int tiles = 0;
+    for (int i = 0; i < made.size(); i++) {
+      PanelSetOut panel = setOut.panels().get(i);
       rows.add(List.of(panel.spec().id(), panel.spec().title(), panel.pieces().size(), panel.whole(), panel.cut(),
-          panel.tilesToOrder()));
+          made.get(i).tiles().size()));
+      tiles += made.get(i).tiles().size();
     }
-    rows.add(List.of("", "", setOut.pieces(), setOut.whole(), setOut.cut(), setOut.tilesToOrder()));
+    rows.add(List.of("", "", setOut.pieces(), setOut.whole(), setOut.cut(), tiles));
     return new Table(List.of("panel", "title", "pieces", "whole", "cut", "tiles_to_order"), rows);
   }
 
@@ -108,28 +114,60 @@ final class CutTables {
   Table tiles() {
     Map<String, int[]> counts = new TreeMap<>();
     for (PanelSetOut panel : setOut.panels()) {
-      Set<Cell> cells = new HashSet<>();
-      for (Piece piece : panel.pieces()) {
-        int[] count = counts.computeIfAbsent(piece.tile(), tile -> new int[2]);
-        count[0]++;
-        count[1] += cells.add(piece.cell()) ? 1 : 0;
-      }
+      panel.pieces().forEach(piece -> counts.computeIfAbsent(piece.tile(), tile -> new int[2])[0]++);
     }
+    made.forEach(panel -> panel.tiles().forEach(tile -> counts.get(tile.tile())[1]++));
     List<List<Object>> rows = new ArrayList<>();
     counts.forEach((tile, count) -> rows.add(List.of(tile, count[0], count[1])));
     return new Table(List.of("tile", "pieces", "tiles_to_order"), rows);
   }
 
   /**
-   * One row for each kind of tile, with spares as is common practice; a part of a bond, such as a dot, is a kind too.
+   * One row for each kind of tile, with its spares and boxes; a part of a bond, such as a dot, is a kind too.
    */
   Table order() {
     List<List<Object>> rows = new ArrayList<>();
-    for (OrderLine line : OrderList.of(setOut, Allowances.commonPractice())) {
+    for (OrderLine line : OrderList.of(setOut, made)) {
       String percent = line.percents().stream().map(BigDecimal::toPlainString).collect(Collectors.joining(" / "));
-      rows.add(List.of(line.tile(), line.laid(), percent, line.spares(), line.ordered()));
+      rows.add(List.of(line.tile(), line.laid(), line.least(), percent, line.spares(), line.ordered(),
+          line.box() == 0 ? "" : line.box(), line.box() == 0 ? "" : line.boxes()));
     }
-    return new Table(List.of("tile", "laid", "spare_percent", "spares", "order"), rows);
+    return new Table(List.of("tile", "laid", "least", "spare_percent", "spares", "order", "box", "boxes"), rows);
+  }
+
+  /**
+   * One row for every piece that comes from a tile together with others, the pieces of one tile below each other: how far
+   * from the left and the lower edge of the tile the rectangle around the piece lies, and by how many degrees
+   * counter-clockwise it is turned from how it is drawn.
+   */
+  Table madeUp() {
+    List<List<Object>> rows = new ArrayList<>();
+    int number = 0;
+    for (int i = 0; i < made.size(); i++) {
+      String panel = setOut.panels().get(i).spec().id();
+      for (MadeTile tile : made.get(i).tiles()) {
+        if (tile.pieces().size() > 1) {
+          number++;
+          for (MadePiece piece : tile.pieces()) {
+            rows.add(madeUp(number, panel, tile, piece));
+          }
+        }
+      }
+    }
+    return new Table(List.of("made_up", "panel", "tile", "tile_width", "tile_height", "key", "left", "below", "width",
+        "height", "turned", "left_value", "below_value", "width_value", "height_value", "unit"), rows);
+  }
+
+  private List<Object> madeUp(int number, String panel, MadeTile tile, MadePiece piece) {
+    List<Measure> place = Stream.of(piece.place().minX(), piece.place().minY(), piece.place().width(),
+        piece.place().height()).map(length -> Measure.of(length, unit)).toList();
+    List<Object> row = new ArrayList<>(List.of(number, panel, tile.tile(), Measure.of(tile.width(), unit).text(),
+        Measure.of(tile.height(), unit).text(), piece.key()));
+    place.forEach(measure -> row.add(measure.text()));
+    row.add(piece.quarters() * QUARTER);
+    place.forEach(measure -> row.add(measure.value()));
+    row.add(unit.symbol());
+    return row;
   }
 
   /** To 0.01 sq in or 1 mm2. */

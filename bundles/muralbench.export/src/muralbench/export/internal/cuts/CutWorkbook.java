@@ -12,8 +12,8 @@ import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
 /**
- * The cutting list as a spreadsheet with the sheets cuts, pieces and totals. Texts are stored as texts, so that no
- * spreadsheet takes one for a formula.
+ * The cutting list as a spreadsheet with the sheets cuts, pieces, made up where pieces share tiles, and totals. Texts
+ * are stored as texts, so that no spreadsheet takes one for a formula.
  */
 final class CutWorkbook {
   private static final Messages TEXT = Messages.of(CutWorkbook.class);
@@ -39,6 +39,9 @@ final class CutWorkbook {
     Workbook workbook = new Workbook(out, "Muralbench", "0.1");
     listing(workbook.newWorksheet(TEXT.text("sheet.cuts")), tables.cuts());
     listing(workbook.newWorksheet(TEXT.text("sheet.pieces")), tables.pieces());
+    if (!tables.madeUp().rows().isEmpty()) {
+      listing(workbook.newWorksheet(TEXT.text("sheet.madeUp")), tables.madeUp());
+    }
     totals(workbook.newWorksheet(TEXT.text("sheet.totals")));
     workbook.finish();
   }

@@ -16,7 +16,8 @@ import muralbench.setout.cut.CutList;
 
 /**
  * Writes the cutting list as {@code cutting-list.pdf}, {@code cutting-list.csv} and {@code cutting-list.xlsx}, every
- * piece as {@code pieces.csv} and what to order as {@code order.csv}. All share the numbers of the cuts.
+ * piece as {@code pieces.csv}, pieces that share a tile, if there are any, as {@code made-up.csv} and what to order as
+ * {@code order.csv}. All share the numbers of the cuts.
  */
 public final class CuttingListExporter implements Exporter {
   private static final Messages TEXT = Messages.of(CuttingListExporter.class);
@@ -39,7 +40,7 @@ public final class CuttingListExporter implements Exporter {
   @Override
   public void export(ExportContext context, OutputFolder output, Progress progress)
       throws InputException, IOException {
-    progress.begin(TEXT.text("progress"), 5);
+    progress.begin(TEXT.text("progress"), 6);
     List<CutGroup> groups = CutList.of(context.setOut());
     CutTables tables = new CutTables(context.setOut(), groups);
     try (OutputStream out = output.create("cutting-list.pdf")) {
@@ -52,6 +53,12 @@ public final class CuttingListExporter implements Exporter {
     progress.step(1);
     try (OutputStream out = output.create("pieces.csv")) {
       SafeCsv.write(tables.pieces(), out);
+    }
+    progress.step(1);
+    if (!tables.madeUp().rows().isEmpty()) {
+      try (OutputStream out = output.create("made-up.csv")) {
+        SafeCsv.write(tables.madeUp(), out);
+      }
     }
     progress.step(1);
     try (OutputStream out = output.create("order.csv")) {

@@ -4,14 +4,24 @@ package muralbench.export.internal.cuts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import muralbench.base.InputException;
+import muralbench.base.Progress;
 import muralbench.base.length.LengthUnit;
 import muralbench.export.SampleMural;
+import muralbench.setout.BondSpec;
+import muralbench.setout.MakingSpec;
 import muralbench.setout.MuralSetOut;
+import muralbench.setout.OriginSpec;
 import muralbench.setout.PanelSetOut;
+import muralbench.setout.PanelSpec;
 import muralbench.setout.Piece;
+import muralbench.setout.SetOut;
+import muralbench.setout.bond.BondRegistry;
 import muralbench.setout.cut.CutGroup;
 import muralbench.setout.cut.CutGroup.Placing;
 import muralbench.setout.cut.CutList;
+import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Vec;
 import org.junit.jupiter.api.Test;
 
 class CutTablesTest {
@@ -57,6 +67,36 @@ class CutTablesTest {
     assertEquals("0: A-01-04 A-03-04; 22.5: A-02-04", tables.cuts().rows().get(0).get(12));
     assertEquals(List.of(7, 22.5), tables.pieces().rows().get(7).subList(11, 13));
     assertEquals(List.of("", ""), tables.pieces().rows().get(0).subList(11, 13));
+  }
+
+  /**
+   * A column of tiles of 6 in between cuts of 2-31/32 in on both sides, painted after cutting: with a kerf of 1/16 in two
+   * cuts are just a tile.
+   */
+  private static MuralSetOut halves() throws InputException {
+    double cut = 2.96875 * 25.4;
+    PanelSetOut sample = SampleMural.panel("A");
+    PanelSpec spec = new PanelSpec("A", "", "wall", "fixed", sample.spec().tile(), 3.175, 0,
+        Contour.rectangle(-cut - 3.175, 0, 2 * cut + 152.4 + 2 * 3.175, 2 * 152.4 + 3.175), List.of(), BondSpec.grid(),
+        new OriginSpec.At(Vec.ZERO));
+    return SampleMural.of(LengthUnit.INCH, SetOut.panel(spec.withMaking(MakingSpec.afterCutting(1.5875)),
+        BondRegistry.standard(), Progress.NONE));
+  }
+
+  @Test
+  void piecesThatShareATileAreListedTogether() throws InputException {
+    List<List<Object>> rows = tables(halves()).madeUp().rows();
+    assertEquals(List.of(1, 1, 2, 2), rows.stream().map(row -> row.get(0)).toList());
+    assertEquals(List.of("A-01-01", "A-01-03", "A-02-01", "A-02-03"), rows.stream().map(row -> row.get(5)).sorted().toList());
+    assertEquals(List.of(6.0, 6.0), rows.stream().limit(2).map(row -> row.get(14)).toList());
+    assertEquals(List.of(), tables(mural).madeUp().rows());
+  }
+
+  @Test
+  void theOrderFollowsTheMakingUp() throws InputException {
+    assertEquals(List.of("", "", 6, 2, 4, 4), tables(halves()).panels().rows().get(1));
+    assertEquals(List.of("T6", 6, 4), tables(halves()).tiles().rows().get(0));
+    assertEquals(List.of("T6", 4, 4, "10", 1, 5, "", ""), tables(halves()).order().rows().get(0));
   }
 
   @Test

@@ -84,8 +84,8 @@ class CutWorkbookTest {
   @Test
   void theTotalsSheetSaysWhatToOrder() throws Exception {
     XSSFSheet totals = book(mural, CutList.of(mural)).getSheet("Totals");
-    assertEquals("Order with spares", totals.getRow(12).getCell(4).getStringCellValue());
-    assertEquals(14, totals.getRow(13).getCell(4).getNumericCellValue());
+    assertEquals("Order with spares", totals.getRow(12).getCell(5).getStringCellValue());
+    assertEquals(14, totals.getRow(13).getCell(5).getNumericCellValue());
     assertTrue(totals.getRow(14).getCell(0).getStringCellValue().contains("blanks from the same batch"));
   }
 

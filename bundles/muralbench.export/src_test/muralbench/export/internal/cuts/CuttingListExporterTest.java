@@ -33,7 +33,7 @@ class CuttingListExporterTest {
         files.stream().map(file -> file.getFileName().toString()).toList());
     assertTrue(Files.readString(folder.resolve("pieces.csv")).startsWith("key,panel,course,position,kind,tile,"));
     assertTrue(Files.readString(folder.resolve("cutting-list.csv")).startsWith("number,kind,tile,quantity,"));
-    assertEquals("tile,laid,spare_percent,spares,order\r\nT6,12,10,2,14\r\n",
+    assertEquals("tile,laid,least,spare_percent,spares,order,box,boxes\r\nT6,12,12,10,2,14,,\r\n",
         Files.readString(folder.resolve("order.csv")));
   }
 }
