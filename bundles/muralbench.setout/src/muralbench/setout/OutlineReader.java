@@ -5,17 +5,21 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.model.CircleOutline;
 import muralbench.model.Outline;
+import muralbench.model.Panel;
 import muralbench.model.PathOutline;
 import muralbench.model.Point;
 import muralbench.model.PolygonOutline;
 import muralbench.model.RectangleOutline;
+import muralbench.model.RepeatedOutline;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.PathData;
+import muralbench.setout.geometry.Transfer;
 import muralbench.setout.geometry.Vec;
 import muralbench.setout.survey.AdjustedWall;
 
@@ -45,11 +49,35 @@ final class OutlineReader {
     if (outline instanceof PathOutline path) {
       return path(path.getData());
     }
+    if (outline instanceof RepeatedOutline repeated && repeated.eContainer() instanceof Panel) {
+      Contour original = original(repeated);
+      return transfer(repeated, original).of(original);
+    }
     Optional<AdjustedWall> survey = new SurveyReader(ranges).survey(outline);
     if (survey.isPresent()) {
       return Contour.polygon(survey.get().corners()).counterClockwise();
     }
     throw ranges.error("read.outline.unknown");
+  }
+
+  /** How the outline of the panel that is repeated is carried over. */
+  Transfer transfer(RepeatedOutline outline, Contour original) throws InputException {
+    Vec corner = new Vec(ranges.position("x", outline.getX()), ranges.position("y", outline.getY()));
+    return Transfer.of(original.box(), corner, outline.isMirrored());
+  }
+
+  private Contour original(RepeatedOutline outline) throws InputException {
+    if (outline.getPanel() == null || outline.getPanel().eIsProxy()) {
+      throw ranges.error("read.repeated.missing");
+    }
+    Set<Outline> seen = new HashSet<>(List.of(outline));
+    for (Outline next = outline.getPanel().getOutline(); next instanceof RepeatedOutline repeated
+        && repeated.getPanel() != null; next = repeated.getPanel().getOutline()) {
+      if (!seen.add(next)) {
+        throw ranges.error("read.circle", "panels", outline.getPanel().getId());
+      }
+    }
+    return contour(outline.getPanel().getOutline());
   }
 
   private Contour rectangle(RectangleOutline rectangle) throws InputException {

@@ -23,6 +23,11 @@ record Ranges(String place, LengthUnit units) {
     return new InputException(place, MESSAGES.text(key, values), MESSAGES.text(key + ".remedy"));
   }
 
+  /** An error that follows from another, with the remedy of that. */
+  InputException because(InputException other, String key, Object... values) {
+    return new InputException(place, MESSAGES.text(key, values), other.remedy(), other);
+  }
+
   /** A number without a unit, finite. */
   double plain(String name, double value) throws InputException {
     if (!Double.isFinite(value)) {

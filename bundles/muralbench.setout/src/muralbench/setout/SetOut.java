@@ -7,6 +7,7 @@ import muralbench.base.InputException;
 import muralbench.base.Progress;
 import muralbench.base.length.LengthUnit;
 import muralbench.setout.bond.BondRegistry;
+import muralbench.setout.internal.Layings;
 import muralbench.setout.internal.PanelEngine;
 
 /** Sets out murals and panels: from outline, bond and origin to keyed pieces. */
@@ -26,9 +27,10 @@ public final class SetOut {
    *     outside its panel, a tile larger than the panel, nothing left after the openings, an unknown bond
    */
   public static MuralSetOut mural(MuralSpec mural, BondRegistry bonds, Progress progress) throws InputException {
+    Layings layings = new Layings(bonds, mural.units(), progress);
     List<PanelSetOut> panels = new ArrayList<>(mural.panels().size());
     for (PanelSpec panel : mural.panels()) {
-      panels.add(PanelEngine.setOut(panel, bonds, mural.units(), progress));
+      panels.add(layings.of(panel));
     }
     return new MuralSetOut(mural, panels);
   }

@@ -52,7 +52,7 @@ class PublishedSchemaTest {
         .matcher(Files.readString(DOCS.resolve("brief.md")));
     assertTrue(example.find());
     Mural mural = BriefReader.readText(example.group(1));
-    assertEquals(5, mural.getPanels().size());
+    assertEquals(8, mural.getPanels().size());
   }
 
   @Test

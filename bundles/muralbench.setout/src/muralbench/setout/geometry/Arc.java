@@ -124,6 +124,11 @@ public record Arc(Vec centre, double rx, double ry, double tilt, double from, do
   }
 
   @Override
+  public Arc mirrored() {
+    return new Arc(centre.mirrored(), rx, ry, -tilt, Math.PI - from - sweep, sweep);
+  }
+
+  @Override
   public Arc moved(Motion motion) {
     return new Arc(motion.of(centre), rx, ry, tilt + motion.turn(), from, sweep);
   }

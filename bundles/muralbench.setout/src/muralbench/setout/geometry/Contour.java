@@ -100,6 +100,19 @@ public record Contour(List<Segment> segments) {
     return new Contour(back);
   }
 
+  /**
+   * The mirror image about x = 0, running the same way round. It starts with the image of the first segment, so that a face
+   * that starts at its lower left corner still does.
+   */
+  public Contour mirrored() {
+    List<Segment> image = new ArrayList<>(segments.size());
+    image.add(segments.get(0).mirrored());
+    for (int i = segments.size() - 1; i > 0; i--) {
+      image.add(segments.get(i).mirrored());
+    }
+    return new Contour(image);
+  }
+
   /** This contour after a movement. */
   public Contour moved(Motion motion) {
     return mapped(segment -> segment.moved(motion));

@@ -96,6 +96,11 @@ public record Cubic(Vec start, Vec c1, Vec c2, Vec end) implements Segment {
   }
 
   @Override
+  public Cubic mirrored() {
+    return new Cubic(end.mirrored(), c2.mirrored(), c1.mirrored(), start.mirrored());
+  }
+
+  @Override
   public Cubic moved(Motion motion) {
     return new Cubic(motion.of(start), motion.of(c1), motion.of(c2), motion.of(end));
   }

@@ -46,6 +46,11 @@ public record Line(Vec start, Vec end) implements Segment {
   }
 
   @Override
+  public Line mirrored() {
+    return new Line(end.mirrored(), start.mirrored());
+  }
+
+  @Override
   public Line moved(Motion motion) {
     return new Line(motion.of(start), motion.of(end));
   }

@@ -50,6 +50,9 @@ public sealed interface Segment permits Line, Arc, Cubic {
   /** The segment after a movement. */
   Segment moved(Motion motion);
 
+  /** The mirror image about x = 0, walked the other way, so that what lay to the left still does. */
+  Segment mirrored();
+
   /** Whether the segment is a straight line. */
   default boolean straight() {
     return this instanceof Line;

@@ -26,6 +26,11 @@ public record Vec(double x, double y) {
     return new Vec(x * factor, y * factor);
   }
 
+  /** The mirror image about x = 0. */
+  public Vec mirrored() {
+    return new Vec(0 - x, y);
+  }
+
   /** The cross product's third component, positive if {@code other} lies counter-clockwise of this. */
   public double cross(Vec other) {
     return x * other.y - y * other.x;

@@ -129,6 +129,8 @@ final class MovementLaying {
       origin = balanced.focus().map(placed.inverse()::of).map(at -> new Vec(along.shift(at.x()), across.shift(at.y())))
           .map(shift -> plain.origin().minus(turned.of(shift)))
           .orElseGet(() -> turned.of(layer.best(widened, starts(along, across))));
+    } else if (panel.origin() instanceof OriginSpec.Level) {
+      origin = turned.of(layer.best(widened, level(starts(along, across))));
     }
     Motion moved = turned.then(Motion.shift(origin));
     List<MovementJoint> opened = new ArrayList<>();
@@ -138,8 +140,14 @@ final class MovementLaying {
     for (OpenedAxis.Opened joint : across.joints()) {
       opened.add(joint(joint, moved.of(new Vec(0, across.middle(joint))), !level));
     }
-    opened.sort(Comparator.comparing(MovementJoint::axis).thenComparingDouble(MovementJoint::at));
+    opened.sort(MovementJoint.ORDER);
     return layer.laid(widened, origin, opened);
+  }
+
+  /** Starts moved up or down to the height at which the courses were level with those of another panel. */
+  private List<Vec> level(List<Vec> starts) {
+    Motion back = turned.inverse();
+    return starts.stream().map(start -> back.of(new Vec(turned.of(start).x(), plain.origin().y()))).toList();
   }
 
   private MovementJoint joint(OpenedAxis.Opened opened, Vec at, boolean vertical) {

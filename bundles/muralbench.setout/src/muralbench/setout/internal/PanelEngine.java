@@ -23,6 +23,7 @@ import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Motion;
 import muralbench.setout.geometry.Vec;
 import muralbench.setout.movement.MovementJoint;
+import muralbench.setout.movement.MovementSpec;
 
 /** Sets out one panel: checks what was asked for, places the pattern, cuts the cells and names the pieces. */
 public final class PanelEngine {
@@ -49,28 +50,78 @@ public final class PanelEngine {
    */
   public static PanelSetOut setOut(PanelSpec panel, BondRegistry bonds, LengthUnit units, Progress progress)
       throws InputException {
-    return new PanelEngine(panel, units).setOut(bonds, progress);
+    return new Layings(bonds, units, progress).of(panel);
   }
 
-  private PanelSetOut setOut(BondRegistry bonds, Progress progress) throws InputException {
-    Pattern pattern = pattern(bonds);
+  /** The set-out of the panel among others. */
+  PanelSetOut setOut(Layings layings) throws InputException {
+    Pattern pattern = pattern(layings.bonds());
+    if (panel.origin() instanceof OriginSpec.Repeated repeated) {
+      return new RepeatedPanel(panel, layings.of(repeated.panel()), repeated.to(), pattern).laid();
+    }
     checkSizes(pattern);
     TiledRegion region = TiledRegion.of(panel, units);
-    Motion turned = Motion.turn(panel.bond().rotation(), Vec.ZERO);
-    Vec origin = panel.origin() instanceof OriginSpec.At at ? at.corner()
-        : turned.of(search(region, pattern, turned, progress).best());
-    PanelSetOut plain = laid(region, pattern, turned, origin, List.of(), progress);
-    return new MovementLaying(plain, pattern, turned, units, new MovementLaying.Layer() {
-      @Override
-      public Vec best(Pattern widened, List<Vec> starts) {
-        return search(region, widened, turned, progress).bestOf(starts);
-      }
+    if (panel.origin() instanceof OriginSpec.Shared shared) {
+      FieldLaying.Field field = layings.field(panel, shared);
+      return laid(region, field.pattern(), turned(), field.origin(), field.within(region.box(Motion.NONE)),
+          layings.progress());
+    }
+    Vec origin = start(region, pattern, layings);
+    PanelSetOut plain = laid(region, pattern, turned(), origin, List.of(), layings.progress());
+    return new MovementLaying(plain, pattern, turned(), units, new Relaying(region, layings.progress())).laid();
+  }
 
-      @Override
-      public PanelSetOut laid(Pattern widened, Vec start, List<MovementJoint> joints) throws InputException {
-        return PanelEngine.this.laid(region, widened, turned, start, joints, progress);
-      }
-    }).laid();
+  /** The grid over a region that is larger than the panel. */
+  FieldLaying.Field field(TiledRegion region, Layings layings) throws InputException {
+    Pattern pattern = pattern(layings.bonds());
+    checkCells(pattern, region.box(Motion.NONE));
+    Vec origin = start(region, pattern, layings);
+    if (panel.movement() instanceof MovementSpec.None) {
+      return new FieldLaying.Field(pattern, origin, List.of());
+    }
+    PanelSetOut plain = laid(region, pattern, turned(), origin, List.of(), layings.progress());
+    Relaying relaying = new Relaying(region, layings.progress());
+    PanelSetOut laid = new MovementLaying(plain, pattern, turned(), units, relaying).laid();
+    return new FieldLaying.Field(laid == plain ? pattern : relaying.last, laid.origin(), laid.movement());
+  }
+
+  private Motion turned() {
+    return Motion.turn(panel.bond().rotation(), Vec.ZERO);
+  }
+
+  /** Where the pattern starts before movement joints are opened, in the wall plane. */
+  private Vec start(TiledRegion region, Pattern pattern, Layings layings) throws InputException {
+    if (panel.origin() instanceof OriginSpec.At at) {
+      return at.corner();
+    }
+    PlacementSearch search = search(region, pattern, turned(), layings.progress());
+    if (panel.origin() instanceof OriginSpec.Level level) {
+      return new LevelStart(panel, level.with(), layings).of(region, pattern, search);
+    }
+    return turned().of(search.best());
+  }
+
+  /** Lays the panel again with movement joints. */
+  private final class Relaying implements MovementLaying.Layer {
+    private final TiledRegion region;
+    private final Progress progress;
+    private Pattern last;
+
+    Relaying(TiledRegion region, Progress progress) {
+      this.region = region;
+      this.progress = progress;
+    }
+
+    @Override
+    public Vec best(Pattern widened, List<Vec> starts) {
+      return search(region, widened, turned(), progress).bestOf(starts);
+    }
+
+    @Override
+    public PanelSetOut laid(Pattern widened, Vec start, List<MovementJoint> joints) throws InputException {
+      last = widened;
+      return PanelEngine.this.laid(region, widened, turned(), start, joints, progress);
+    }
   }
 
   private PanelSetOut laid(TiledRegion region, Pattern pattern, Motion turned, Vec origin, List<MovementJoint> joints,
@@ -137,6 +188,10 @@ public final class PanelEngine {
               LengthText.shown(box.height(), units)),
           texts.text("tile.large.remedy"));
     }
+    checkCells(pattern, box);
+  }
+
+  private void checkCells(Pattern pattern, Box box) throws InputException {
     double cells = pattern.density() * box.width() * box.height();
     if (cells > MOST_CELLS) {
       throw new InputException(panel.id(),

@@ -114,6 +114,28 @@ final class TiledRegion {
     return new TiledRegion(region, curves, area, edges, Math.hypot(panel.tile().width(), panel.tile().height()));
   }
 
+  /**
+   * Several regions as one; what they have in common or where they touch is no edge any more.
+   *
+   * @param panel the panel with the tile it is laid in
+   */
+  static TiledRegion together(PanelSpec panel, List<TiledRegion> parts) {
+    List<Contour> edges = parts.stream().flatMap(part -> part.edges().stream()).toList();
+    List<Geometry> shapes = new ArrayList<>();
+    for (TiledRegion part : parts) {
+      shapes.add(overlay(union(part.edges(), true), union(part.edges(), false), OverlayNG.DIFFERENCE));
+    }
+    return new TiledRegion(UnaryUnionOp.union(shapes), CurveRestorer.of(edges, SetOut.CHORD_ERROR),
+        parts.stream().mapToDouble(TiledRegion::area).sum(), edges,
+        Math.hypot(panel.tile().width(), panel.tile().height()));
+  }
+
+  private static Geometry union(List<Contour> edges, boolean outer) {
+    List<Polygon> shapes = edges.stream().filter(edge -> edge.signedArea() > 0 == outer)
+        .map(edge -> Rings.polygon(edge.counterClockwise(), SetOut.CHORD_ERROR)).toList();
+    return shapes.isEmpty() ? Rings.FACTORY.createPolygon() : UnaryUnionOp.union(shapes);
+  }
+
   private static Polygon withHoles(Polygon outline, List<Polygon> openings) {
     return Rings.FACTORY.createPolygon(outline.getExteriorRing(),
         openings.stream().map(Polygon::getExteriorRing).toArray(LinearRing[]::new));

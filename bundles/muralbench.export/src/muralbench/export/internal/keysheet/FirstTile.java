@@ -4,7 +4,6 @@ package muralbench.export.internal.keysheet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
-import muralbench.setout.OriginSpec;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.Piece;
 import muralbench.setout.PieceKind;
@@ -34,7 +33,7 @@ record FirstTile(Piece piece, Vec datum) {
     if (whole.isEmpty()) {
       whole = panel.pieces().stream().filter(piece -> piece.kind() == PieceKind.WHOLE).toList();
     }
-    if (panel.spec().origin() instanceof OriginSpec.At) {
+    if (panel.spec().origin().given()) {
       for (Piece piece : whole) {
         if (corner(piece).distance(panel.origin()) < SAME_PLACE) {
           return new FirstTile(piece, corner(piece));
