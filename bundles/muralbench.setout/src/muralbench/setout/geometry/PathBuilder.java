@@ -4,22 +4,29 @@ package muralbench.setout.geometry;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Collects the segments of path data into closed contours; what has no length is left out. */
+/** Collects the segments of path data into closed contours, or into lines; what has no length is left out. */
 final class PathBuilder {
   /** A gap at the closing point up to this is rounding of relative coordinates, mm. */
   private static final double CLOSED = 1e-9;
 
+  private final boolean closing;
   private final List<Contour> contours = new ArrayList<>();
+  private final List<List<Segment>> lines = new ArrayList<>();
   private final List<Segment> segments = new ArrayList<>();
   private Vec start = Vec.ZERO;
   private Vec here = Vec.ZERO;
+
+  /** A builder of contours, or of lines that stay open unless the path closes them. */
+  PathBuilder(boolean closing) {
+    this.closing = closing;
+  }
 
   Vec here() {
     return here;
   }
 
   void move(Vec to) {
-    close();
+    end();
     start = to;
     here = to;
   }
@@ -49,10 +56,26 @@ final class PathBuilder {
       } else {
         segments.add(ending(segments.remove(segments.size() - 1), start));
       }
-      contours.add(new Contour(segments));
-      segments.clear();
+      keep();
     }
     here = start;
+  }
+
+  private void end() {
+    if (closing) {
+      close();
+    } else if (!segments.isEmpty()) {
+      keep();
+    }
+  }
+
+  private void keep() {
+    if (closing) {
+      contours.add(new Contour(segments));
+    } else {
+      lines.add(List.copyOf(segments));
+    }
+    segments.clear();
   }
 
   private static Segment ending(Segment last, Vec end) {
@@ -66,5 +89,11 @@ final class PathBuilder {
   List<Contour> contours() {
     close();
     return List.copyOf(contours);
+  }
+
+  /** All lines. */
+  List<List<Segment>> lines() {
+    end();
+    return List.copyOf(lines);
   }
 }

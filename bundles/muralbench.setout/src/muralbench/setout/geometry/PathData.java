@@ -25,7 +25,17 @@ public final class PathData {
    * @throws PathDataException if the text does not follow the grammar
    */
   public static List<Contour> parse(String data) throws PathDataException {
-    return new PathReader(data).read();
+    return new PathReader(data, true).contours();
+  }
+
+  /**
+   * Reads path data as lines; a subpath stays open unless the data closes it. Otherwise as {@link #parse}.
+   *
+   * @return at least one line, each of at least one segment
+   * @throws PathDataException if the text does not follow the grammar
+   */
+  public static List<List<Segment>> parseLines(String data) throws PathDataException {
+    return new PathReader(data, false).lines();
   }
 
   /** The contour as path data, numbers exact, arcs as arcs; y up. */

@@ -10,16 +10,34 @@ final class PathReader {
   private static final Messages MESSAGES = Messages.of(PathData.class);
 
   private final PathScanner scanner;
-  private final PathBuilder path = new PathBuilder();
+  private final PathBuilder path;
   private Vec base = Vec.ZERO;
   private Vec cubicControl;
   private Vec quadraticControl;
 
-  PathReader(String data) {
+  PathReader(String data, boolean closing) {
     scanner = new PathScanner(data);
+    path = new PathBuilder(closing);
   }
 
-  List<Contour> read() throws PathDataException {
+  List<Contour> contours() throws PathDataException {
+    commands();
+    return something(path.contours());
+  }
+
+  List<List<Segment>> lines() throws PathDataException {
+    commands();
+    return something(path.lines());
+  }
+
+  private static <T> List<T> something(List<T> drawn) throws PathDataException {
+    if (drawn.isEmpty()) {
+      throw new PathDataException(MESSAGES.text("path.nothing"));
+    }
+    return drawn;
+  }
+
+  private void commands() throws PathDataException {
     if (!scanner.more()) {
       throw new PathDataException(MESSAGES.text("path.empty"));
     }
@@ -32,11 +50,6 @@ final class PathReader {
       started = true;
       command(scanner.command(), at);
     }
-    List<Contour> contours = path.contours();
-    if (contours.isEmpty()) {
-      throw new PathDataException(MESSAGES.text("path.nothing"));
-    }
-    return contours;
   }
 
   private void command(char letter, int at) throws PathDataException {
