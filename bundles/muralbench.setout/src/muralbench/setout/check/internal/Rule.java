@@ -15,7 +15,7 @@ public interface Rule {
   static List<Rule> all() {
     return List.of(new NarrowJoint(), new WideJoint(), new NarrowOffsetJoint(), new LargeOffset(), new SmallCuts(),
         new Slivers(), new ThinWebs(), new FrostBody(), new OverlappingPanels(), new OverlappingOpenings(),
-        new BelowFloor(), new ElectricalOpening(), new CuttingDust(), new SurveyMisfit(), new UncheckedSurvey(),
+        new LevelCourses(), new BelowFloor(), new ElectricalOpening(), new CuttingDust(), new SurveyMisfit(), new UncheckedSurvey(),
         new OutOfSquare(), new MovementJoints(), new PerimeterJoints(), new PanelLift());
   }
 }
