@@ -13,6 +13,9 @@ public final class ExporterIds {
    */
   public static final String CUTTING_LIST = "cutting-list";
 
+  /** Curved cuts in full size, {@code templates.pdf}. */
+  public static final String TEMPLATES = "templates";
+
   /** One drawing for each panel, {@code panel-ID.svg}. */
   public static final String SVG = "svg";
 

@@ -6,6 +6,7 @@ import muralbench.export.internal.cuts.CuttingListExporter;
 import muralbench.export.internal.keysheet.KeySheetExporter;
 import muralbench.export.internal.pieces.PiecesExporter;
 import muralbench.export.internal.svg.SvgExporter;
+import muralbench.export.internal.templates.TemplateExporter;
 
 /** The exporters that come with the program. */
 final class StandardExporters {
@@ -15,6 +16,7 @@ final class StandardExporters {
     return List.of(
         new KeySheetExporter(),
         new CuttingListExporter(),
+        new TemplateExporter(),
         new SvgExporter(),
         new PiecesExporter());
   }
