@@ -54,7 +54,8 @@ public final class Consistency {
     for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {
       List<?> values = values(object, feature);
       boolean isReference = feature instanceof EReference reference && !reference.isContainment();
-      if (feature.isRequired() && !isRepeated(object, feature) && values.stream().allMatch(value -> value == null || "".equals(value))) {
+      boolean missing = values.stream().allMatch(value -> value == null || "".equals(value));
+      if (feature.isRequired() && !isRepeated(object, feature) && missing) {
         return problem("part.missing", object, feature);
       }
       if (isReference && values.stream().anyMatch(target -> !isInside((EObject) target, mural))) {
