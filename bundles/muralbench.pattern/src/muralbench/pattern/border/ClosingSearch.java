@@ -9,8 +9,8 @@ import java.util.function.Predicate;
 
 /**
  * Finds the ways to close the rows that show a motif, least harm first. It tries the sets of means from the least weight
- * upwards; in each, the classes of runs that get a centre piece or cut ends, fewest first; in each, all numbers of whole
- * tiles that the ranges leave room for. What is left are the joint, the stretch and the move, a {@link LeastHarm} programme.
+ * upwards; in each, what every class of runs may be made of and all numbers of whole tiles that the ranges leave room for, and
+ * drops what cannot be completed. What is left are the joint, the stretch and the move, a {@link LeastHarm} programme.
  */
 final class ClosingSearch {
   /** Room for rounding when numbers of tiles are counted; {@link LeastHarm} decides. */
@@ -69,14 +69,16 @@ final class ClosingSearch {
     Found best = null;
     for (int mask = 0; mask <= permitted; mask++) {
       if ((mask & permitted) == mask) {
-        found.clear();
-        search(mask);
-        for (Found one : found) {
-          best = best == null || distance(one) < distance(best) - LOOSE ? one : best;
-        }
+        double reach = best == null ? Double.POSITIVE_INFINITY : distance(best) - LOOSE;
+        List<Found> nearer = new Descent(scope(mask).within(aim.first(), reach)).run();
+        best = nearer.isEmpty() ? best : nearer.get(0);
       }
     }
     return best;
+  }
+
+  private Scope scope(int mask) {
+    return new Scope(border, mask, classes.get(0).tile(), -1, Double.POSITIVE_INFINITY);
   }
 
   private double distance(Found one) {
@@ -88,114 +90,76 @@ final class ClosingSearch {
   }
 
   private void search(int mask) {
-    List<Means[][]> plans = plans(mask);
-    int count = -1;
-    List<Found> level = new ArrayList<>();
-    for (Means[][] plan : plans) {
-      if (count(plan) != count) {
-        keep(level);
-        if (found.size() >= most) {
-          return;
-        }
-        level = new ArrayList<>();
-        count = count(plan);
-      }
-      new Descent(new Scope(border, mask, classes.get(0).tile()), plan, count, level).run();
-    }
-    keep(level);
+    found.addAll(new Descent(scope(mask)).run());
   }
 
-  private void keep(List<Found> level) {
-    level.sort(Comparator.comparingDouble(Found::amount));
-    for (Found one : level) {
-      if (found.size() < most && found.stream().noneMatch(one::outdoneBy) && fits.test(one)) {
-        found.add(one);
-      }
-    }
-  }
-
-  private static int count(Means[][] plan) {
-    return Arrays.stream(plan).mapToInt(means -> means.length).sum();
-  }
-
-  /** All ways to share the centre pieces and cut ends of a mask out over the classes, fewest first, each means used. */
-  private List<Means[][]> plans(int mask) {
-    List<Means[]> options = new ArrayList<>();
-    options.add(new Means[0]);
-    boolean centre = Means.CENTRE.in(mask);
-    boolean ends = Means.ENDS.in(mask);
-    if (centre) {
-      options.add(new Means[] {Means.CENTRE});
-    }
-    if (ends) {
-      options.add(new Means[] {Means.ENDS});
-    }
-    if (centre && ends) {
-      options.add(new Means[] {Means.CENTRE, Means.ENDS});
-    }
-    List<Means[][]> plans = new ArrayList<>();
-    plan(options, new Means[classes.size()][], 0, plans);
-    plans.removeIf(plan -> centre && !has(plan, Means.CENTRE) || ends && !has(plan, Means.ENDS));
-    plans.sort(Comparator.comparingInt(ClosingSearch::count));
-    return plans;
-  }
-
-  private void plan(List<Means[]> options, Means[][] plan, int depth, List<Means[][]> plans) {
-    if (depth == plan.length) {
-      plans.add(plan.clone());
-      return;
-    }
-    for (Means[] option : options) {
-      plan[depth] = option;
-      plan(options, plan, depth + 1, plans);
-    }
-  }
-
-  private static boolean has(Means[][] plan, Means means) {
-    return Arrays.stream(plan).anyMatch(own -> Arrays.asList(own).contains(means));
-  }
-
-  /** Tries the numbers of whole tiles of one plan, class by class, the ones with no freedom first. */
+  /** Tries for one set of means what every class of runs may be made of, class by class, as far as the ranges go. */
   private final class Descent {
-    private final Scope scope;
-    private final Means[][] plan;
-    private final int count;
-    private final List<Found> level;
-    private final Integer[] order;
+    private Scope scope;
+    private final List<Found> kept = new ArrayList<>();
     private final Choice[] choices = new Choice[classes.size()];
     private final double[] lowModule = new double[border.rows().size()];
     private final double[] highModule = new double[border.rows().size()];
 
-    Descent(Scope scope, Means[][] plan, int count, List<Found> level) {
+    Descent(Scope scope) {
       this.scope = scope;
-      this.plan = plan;
-      this.count = count;
-      this.level = level;
-      order = new Integer[classes.size()];
-      Arrays.setAll(order, i -> i);
-      Arrays.sort(order, Comparator.comparingInt((Integer i) -> plan[i].length));
       for (RunClass run : classes) {
         lowModule[run.row()] = scope.lowTile(run) + scope.lowJoint();
         highModule[run.row()] = scope.highTile(run) + scope.highJoint();
       }
     }
 
-    void run() {
-      descend(0);
+    List<Found> run() {
+      descend(0, 0);
+      return kept;
     }
 
-    private void descend(int depth) {
-      if (depth == order.length) {
-        Found leaf = Programme.solve(scope, choices, count, aim, UNUSED);
-        if (leaf != null) {
-          level.add(leaf);
-        }
+    private void descend(int depth, int count) {
+      if (aim.first() < 0 && kept.size() == most - found.size() && count > kept.get(kept.size() - 1).count()) {
         return;
       }
-      int index = order[depth];
-      RunClass run = classes.get(index);
-      boolean centre = Arrays.asList(plan[index]).contains(Means.CENTRE);
-      boolean ends = Arrays.asList(plan[index]).contains(Means.ENDS);
+      if (depth == choices.length) {
+        leaf(count);
+      } else if (depth < 2 || Programme.possible(scope, Arrays.copyOf(choices, depth))) {
+        tryAll(depth, count, false, false);
+        boolean centre = Means.CENTRE.in(scope.mask());
+        boolean ends = Means.ENDS.in(scope.mask());
+        if (centre) {
+          tryAll(depth, count + 1, true, false);
+        }
+        if (ends) {
+          tryAll(depth, count + 1, false, true);
+        }
+        if (centre && ends) {
+          tryAll(depth, count + 2, true, true);
+        }
+      }
+    }
+
+    private void leaf(int count) {
+      boolean centre = Arrays.stream(choices).anyMatch(Choice::centre);
+      boolean ends = Arrays.stream(choices).anyMatch(Choice::ends);
+      if (centre != Means.CENTRE.in(scope.mask()) || ends != Means.ENDS.in(scope.mask())) {
+        return;
+      }
+      Found leaf = Programme.solve(scope, choices, count, aim, UNUSED);
+      if (leaf == null || found.stream().anyMatch(leaf::outdoneBy) || !fits.test(leaf)) {
+        return;
+      }
+      kept.add(leaf);
+      if (aim.first() < 0) {
+        kept.sort(Comparator.comparingInt(Found::count).thenComparingDouble(Found::amount));
+      } else {
+        kept.sort(Comparator.comparingDouble(ClosingSearch.this::distance));
+        scope = scope.within(aim.first(), distance(kept.get(0)));
+      }
+      if (kept.size() > most - found.size()) {
+        kept.remove(kept.size() - 1);
+      }
+    }
+
+    private void tryAll(int depth, int count, boolean centre, boolean ends) {
+      RunClass run = classes.get(depth);
       double[] span = span(run, centre, ends);
       double low = lowModule[run.row()];
       double high = highModule[run.row()];
@@ -204,10 +168,10 @@ final class ClosingSearch {
       long to = (long) Math.floor((span[1] / low + LOOSE) / step);
       for (long n = from; n <= to; n++) {
         int whole = (int) (n * step);
-        choices[index] = new Choice(run, whole, centre, ends);
+        choices[depth] = new Choice(run, whole, centre, ends);
         lowModule[run.row()] = Math.max(low, span[0] / whole - LOOSE);
         highModule[run.row()] = Math.min(high, span[1] / whole + LOOSE);
-        descend(depth + 1);
+        descend(depth + 1, count);
       }
       lowModule[run.row()] = low;
       highModule[run.row()] = high;

@@ -51,7 +51,10 @@ final class LeastHarm {
     return row;
   }
 
-  /** The point with the least sum, or null if nothing holds all equations and bounds. */
+  /**
+   * The point with the least sum, or null if nothing holds all equations and bounds; without any distance the first point
+   * that holds them.
+   */
   Point best() {
     solveEquations();
     int left = directions.size();
@@ -69,7 +72,7 @@ final class LeastHarm {
       return point == null ? best : tried(point, best);
     }
     Point found = best;
-    for (int i = from; i < planes.size(); i++) {
+    for (int i = from; i < planes.size() && (found == null || !distances.isEmpty()); i++) {
       pick[depth] = i;
       found = pick(planes, pick, depth + 1, i + 1, found);
     }

@@ -16,6 +16,7 @@ final class Programme {
   private final LeastHarm harm;
   private int parts;
 
+  /** A programme; without an aim it only asks whether anything is possible. */
   private Programme(Scope scope, Aim aim) {
     this.scope = scope;
     this.aim = aim;
@@ -25,6 +26,16 @@ final class Programme {
       }
     }
     harm = new LeastHarm(used.size());
+  }
+
+  /** Whether some joint, stretch and move in range close these classes, whatever the others are made of. */
+  static boolean possible(Scope scope, Choice[] choices) {
+    Programme programme = new Programme(scope, null);
+    programme.limits();
+    for (Choice choice : choices) {
+      programme.close(choice);
+    }
+    return programme.harm.best() != null;
   }
 
   /** The way to close with these pieces, or null if there is none or one of the unknowns is not needed. */
@@ -73,7 +84,9 @@ final class Programme {
       double low = scope.low(unknown);
       double high = scope.high(unknown);
       harm.between(unit, low, high);
-      distance(unit, 0, aim.weight(unknown) / Math.max(-low, high));
+      if (aim != null) {
+        distance(unit, 0, aim.weight(unknown) / Math.max(UNCUT, Math.max(-low, high)));
+      }
     }
   }
 
@@ -106,7 +119,7 @@ final class Programme {
     double middle = (centreMin + centreMax) / 2;
     if (!choice.ends()) {
       harm.between(change, rest - centreMax, rest - centreMin);
-      if (centreMax > centreMin) {
+      if (aim != null && centreMax > centreMin) {
         distance(change, rest - middle, 2 * aim.freedom() / (centreMax - centreMin));
       }
       return;
@@ -118,7 +131,9 @@ final class Programme {
     if (run.leastEnd() > 0) {
       harm.between(change, Double.NEGATIVE_INFINITY, rest - centreMin - 2 * run.leastEnd());
     }
-    distance(change, rest - middle - 2 * tile, aim.freedom() / (2 * tile));
+    if (aim != null) {
+      distance(change, rest - middle - 2 * tile, aim.freedom() / (2 * tile));
+    }
   }
 
   private double[] plus(double[] coefficients, double stretch) {

@@ -8,8 +8,10 @@ package muralbench.pattern.border;
  * @param border the band
  * @param mask the means, by their weights
  * @param tile the length of the tile that the stretch is told for, mm
+ * @param near an unknown that has to be nearer to 0 than permitted; -1 for none
+ * @param reach how near, mm
  */
-record Scope(Border border, int mask, double tile) {
+record Scope(Border border, int mask, double tile, int near, double reach) {
   static final int JOINT = 0;
   static final int STRETCH = 1;
   static final int MOVE = 2;
@@ -25,6 +27,11 @@ record Scope(Border border, int mask, double tile) {
     return mask | (permits.endShare() > 0 ? Means.ENDS.weight() : 0);
   }
 
+  /** The same scope with one unknown kept near 0. */
+  Scope within(int unknown, double limit) {
+    return new Scope(border, mask, tile, unknown, limit);
+  }
+
   boolean uses(int unknown) {
     return switch (unknown) {
       case JOINT -> Means.JOINT.in(mask);
@@ -37,6 +44,10 @@ record Scope(Border border, int mask, double tile) {
     if (!uses(unknown)) {
       return 0;
     }
+    return unknown == near ? Math.max(-reach, permittedLow(unknown)) : permittedLow(unknown);
+  }
+
+  private double permittedLow(int unknown) {
     return switch (unknown) {
       case JOINT -> border.joint().min() - border.joint().preferred();
       case STRETCH -> -tile * border.permits().scale();
@@ -48,6 +59,10 @@ record Scope(Border border, int mask, double tile) {
     if (!uses(unknown)) {
       return 0;
     }
+    return unknown == near ? Math.min(reach, permittedHigh(unknown)) : permittedHigh(unknown);
+  }
+
+  private double permittedHigh(int unknown) {
     return switch (unknown) {
       case JOINT -> border.joint().max() - border.joint().preferred();
       case STRETCH -> tile * border.permits().scale();
