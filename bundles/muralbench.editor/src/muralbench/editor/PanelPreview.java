@@ -11,6 +11,8 @@ import muralbench.setout.Piece;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
+import muralbench.setout.movement.MovementAxis;
+import muralbench.setout.movement.MovementStrips;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
@@ -23,6 +25,7 @@ import org.eclipse.swt.widgets.Composite;
 public final class PanelPreview extends Canvas {
   private static final int MARGIN = 6;
   private static final double CHORD_PIXELS = 0.2;
+  private static final int BAR = 4;
 
   private final WallStyle style;
   private Optional<PanelSetOut> shown = Optional.empty();
@@ -82,10 +85,29 @@ public final class PanelPreview extends Canvas {
         gc.setBackground(style.of(Tint.of(piece.kind())));
         fill(withHoles(piece));
       }
+      setOut.movement().forEach(joint -> MovementStrips.of(setOut, joint).forEach(strip -> bar(strip, joint.axis())));
       gc.setForeground(style.of(Tint.EDGE));
       draw(setOut.spec().outline());
       gc.setForeground(style.of(Tint.OPENING_EDGE));
       setOut.spec().openings().forEach(opening -> draw(opening.outline()));
+    }
+
+    /** A light bar between two dark lines, told apart from any other line without colours. */
+    private void bar(Box strip, MovementAxis axis) {
+      boolean upright = axis == MovementAxis.VERTICAL;
+      int thick = Math.max(BAR, (int) Math.round((upright ? strip.width() : strip.height()) * scale));
+      int x = Math.round(x(strip.centre()));
+      int y = Math.round(y(strip.centre()));
+      int along = (int) Math.round((upright ? strip.height() : strip.width()) * scale);
+      for (int inset = 0; inset < 2; inset++) {
+        gc.setBackground(style.of(inset == 0 ? Tint.EDGE : Tint.WHOLE));
+        int size = thick - 2 * inset;
+        if (upright) {
+          gc.fillRectangle(x - thick / 2 + inset, y - along / 2, size, along);
+        } else {
+          gc.fillRectangle(x - along / 2, y - thick / 2 + inset, along, size);
+        }
+      }
     }
 
     private List<Contour> withHoles(Piece piece) {

@@ -22,8 +22,7 @@ import org.eclipse.emf.ecore.EObject;
 record MovementReader(Ranges ranges) {
   MovementSpec movement(Panel panel) throws InputException {
     if (panel.isMovementByRule()) {
-      MovementRule rule = MovementRule.of(exposure(panel).getLiteral(), panel.getSurface().getLiteral());
-      return new MovementSpec.ByRule(rule, swing(panel));
+      return byRule(panel);
     }
     List<MovementJoint> joints = new ArrayList<>();
     for (muralbench.model.MovementJoint joint : panel.getMovementJoints()) {
@@ -38,6 +37,12 @@ record MovementReader(Ranges ranges) {
   private double swing(Panel panel) throws InputException {
     double celsius = panel.eContainer() instanceof Mural mural ? new MakingReader(ranges).swing(mural) : 0;
     return celsius == 0 ? MovementRule.PLAIN_SWING : celsius * 9 / 5;
+  }
+
+  /** The rule for a panel, whether it follows it or not. */
+  MovementSpec.ByRule byRule(Panel panel) throws InputException {
+    MovementRule rule = MovementRule.of(exposure(panel).getLiteral(), panel.getSurface().getLiteral());
+    return new MovementSpec.ByRule(rule, swing(panel));
   }
 
   /** What the mural has to stand; a panel that stands alone is indoors and dry. */

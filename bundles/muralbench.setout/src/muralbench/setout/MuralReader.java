@@ -19,6 +19,7 @@ import muralbench.model.Panel;
 import muralbench.model.RepeatedOutline;
 import muralbench.model.TileKind;
 import muralbench.setout.geometry.Contour;
+import muralbench.setout.movement.MovementSpec;
 import org.eclipse.emf.ecore.EObject;
 
 /** Takes what the set-out needs from the model. */
@@ -77,6 +78,15 @@ public final class MuralReader {
    */
   public static Contour outline(Outline outline, String owner) throws InputException {
     return new OutlineReader(new Ranges(owner, units(outline))).contour(outline);
+  }
+
+  /**
+   * The rule for the movement joints of a panel at its place, whether the panel follows it or not.
+   *
+   * @throws InputException if the swing of temperature cannot be
+   */
+  public static MovementSpec.ByRule movementRule(Panel panel) throws InputException {
+    return new MovementReader(new Ranges(text(panel.getId()), units(panel))).byRule(panel);
   }
 
   /** The units of the mural something belongs to; millimetres for what stands alone. */

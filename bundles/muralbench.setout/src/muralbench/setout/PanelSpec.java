@@ -62,6 +62,12 @@ public record PanelSpec(String id, String title, String surface, String mounting
         movement, making, board);
   }
 
+  /** This panel in another bond. */
+  public PanelSpec withBond(BondSpec other) {
+    return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, other, origin, survey,
+        movement, making, board);
+  }
+
   /** This panel with other movement joints. */
   public PanelSpec withMovement(MovementSpec other) {
     return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, survey,

@@ -35,6 +35,16 @@ public final class SetOut {
     return new MuralSetOut(mural, panels);
   }
 
+  /**
+   * Sets out one panel; see {@link #mural}.
+   *
+   * @param units the units of the lengths in errors
+   */
+  public static PanelSetOut panel(PanelSpec panel, BondRegistry bonds, LengthUnit units, Progress progress)
+      throws InputException {
+    return PanelEngine.setOut(panel, bonds, units, progress);
+  }
+
   /** Sets out one panel; see {@link #mural}. Errors give lengths in millimetres. */
   public static PanelSetOut panel(PanelSpec panel, BondRegistry bonds, Progress progress) throws InputException {
     return PanelEngine.setOut(panel, bonds, LengthUnit.MILLIMETRE, progress);

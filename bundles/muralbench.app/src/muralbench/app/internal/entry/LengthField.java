@@ -129,7 +129,7 @@ public final class LengthField {
   }
 
   private void sign(Optional<String> trouble) {
-    trouble.ifPresentOrElse(words -> {
+    trouble.filter(words -> text.isEnabled()).ifPresentOrElse(words -> {
       sign.setDescriptionText(words);
       sign.show();
     }, sign::hide);
@@ -142,6 +142,7 @@ public final class LengthField {
   /** Whether a person can type. */
   public void enabled(boolean enabled) {
     text.setEnabled(enabled);
+    refresh();
   }
 
   private void refresh() {

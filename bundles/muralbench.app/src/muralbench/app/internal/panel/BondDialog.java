@@ -4,19 +4,14 @@ package muralbench.app.internal.panel;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import muralbench.app.internal.Problems;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
-import muralbench.base.Progress;
 import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
 import muralbench.editor.PanelPreview;
 import muralbench.setout.BondSpec;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
-import muralbench.setout.SetOut;
 import muralbench.setout.bond.Bond;
 import muralbench.setout.bond.BondRegistry;
 import org.eclipse.jface.dialogs.IDialogConstants;
@@ -26,7 +21,6 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 
 /** Chooses the bond of a panel with its settings; the panel is set out beside the user interface as they are typed. */
@@ -36,15 +30,10 @@ public final class BondDialog extends TitleAreaDialog {
   private final PanelSpec panel;
   private final BondRegistry bonds;
   private final LengthUnit units;
-  private final ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
-    Thread thread = new Thread(task, "bond preview");
-    thread.setDaemon(true);
-    return thread;
-  });
   private BondList list;
   private BondFields fields;
   private PanelPreview preview;
-  private volatile BondSpec asked;
+  private PanelTrial trial;
   private BondSpec chosen;
 
   /** A dialog for a panel. */
@@ -74,6 +63,7 @@ public final class BondDialog extends TitleAreaDialog {
     Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
     GridLayoutFactory.fillDefaults().numColumns(2).margins(10, 10).spacing(12, 10).applyTo(area);
     GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
+    trial = new PanelTrial(parent.getDisplay(), bonds, units, this::accept, this::refuse);
     list = new BondList(area, bonds, this::select);
     GridDataFactory.fillDefaults().grab(false, true).span(1, 2).hint(250, 430).applyTo(list.control());
     preview = new PanelPreview(area);
@@ -101,40 +91,11 @@ public final class BondDialog extends TitleAreaDialog {
     chosen = null;
     allow(false);
     try {
-      BondSpec spec = fields.spec();
-      asked = spec;
-      PanelSpec changed = new PanelSpec(panel.id(), panel.title(), panel.surface(), panel.mounting(), panel.tile(),
-          panel.joint(), panel.edgeGap(), panel.outline(), panel.openings(), spec, panel.origin(), panel.survey(),
-          panel.movement(), panel.making(), panel.board());
-      Display display = getShell().getDisplay();
-      worker.execute(() -> setOut(changed, display));
+      trial.ask(panel.withBond(fields.spec()));
     } catch (InputException e) {
-      asked = null;
+      trial.drop();
       refuse(e.problem() + ". " + e.remedy());
     }
-  }
-
-  /** On the worker: what was overtaken by more typing is not looked at. */
-  private void setOut(PanelSpec changed, Display display) {
-    if (changed.bond() != asked) {
-      return;
-    }
-    try {
-      PanelSetOut made = SetOut.panel(changed, bonds, Progress.NONE);
-      tell(display, changed.bond(), () -> accept(made));
-    } catch (InputException e) {
-      tell(display, changed.bond(), () -> refuse(e.problem() + ". " + e.remedy()));
-    } catch (RuntimeException e) {
-      tell(display, changed.bond(), () -> refuse(Problems.words(e)));
-    }
-  }
-
-  private void tell(Display display, BondSpec spec, Runnable news) {
-    display.asyncExec(() -> {
-      if (spec == asked && preview != null && !preview.isDisposed()) {
-        news.run();
-      }
-    });
   }
 
   private void accept(PanelSetOut made) {
@@ -165,7 +126,7 @@ public final class BondDialog extends TitleAreaDialog {
 
   @Override
   public boolean close() {
-    worker.shutdownNow();
+    trial.close();
     return super.close();
   }
 }

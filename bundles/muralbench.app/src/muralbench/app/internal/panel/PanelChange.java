@@ -65,6 +65,11 @@ public final class PanelChange {
         () -> panel.setOutline(outline));
   }
 
+  /** The panel gets other movement joints. */
+  public static ModelCommand movement(Mural mural, Panel panel, MovementChoice chosen) {
+    return ModelCommand.of(TEXTS.text("movement.command"), mural, () -> chosen.applyTo(panel));
+  }
+
   /** The panel is laid in another bond. */
   public static ModelCommand bond(Mural mural, Panel panel, BondSpec chosen) {
     return ModelCommand.of(TEXTS.text("bond.command"), mural, () -> {
