@@ -146,7 +146,7 @@ public final class MuralEditor extends GraphicalEditorWithFlyoutPalette implemen
     KeyHandler keys = new KeyHandler();
     keys.put(KeyStroke.getPressed(SWT.DEL, SWT.DEL, 0), getActionRegistry().getAction(ActionFactory.DELETE.getId()));
     getGraphicalViewer().setKeyHandler(getGraphicalViewer().getKeyHandler().setParent(keys));
-    WallMenu menu = new WallMenu(getGraphicalViewer(), getActionRegistry());
+    WallMenu menu = new WallMenu(getGraphicalViewer(), getActionRegistry(), wall.scene());
     getGraphicalViewer().setContextMenu(menu);
     getSite().registerContextMenu(WallMenu.ID, menu, getGraphicalViewer());
   }

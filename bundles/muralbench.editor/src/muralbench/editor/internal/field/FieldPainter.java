@@ -7,9 +7,12 @@ import muralbench.base.Messages;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Vec;
+import muralbench.setout.movement.MovementAxis;
 import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Dimension;
+import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 
 /**
@@ -25,6 +28,10 @@ public final class FieldPainter {
 
   private static final Messages TEXTS = Messages.of(FieldPainter.class);
   private static final int PADDING = 3;
+  private static final int BAR = 4;
+  private static final int WIDE_BAR = 8;
+  private static final int FOCUS = 6;
+  private static final int FOCUS_ARM = 4;
 
   private final WallStyle style;
 
@@ -43,6 +50,7 @@ public final class FieldPainter {
     graphics.setForegroundColor(style.of(Tint.EDGE));
     graphics.setLineWidth(picture.field().isPresent() ? 2 : 1);
     picture.outline().ifPresent(paper::draw);
+    picture.focus().ifPresent(at -> focus(paper, at));
     title(paper, picture);
   }
 
@@ -87,15 +95,38 @@ public final class FieldPainter {
     keys(paper, field, part);
   }
 
-  /** Dark bars, two pixels wide at least, so that they are told from other joints however small the wall is shown. */
+  /**
+   * Light bars between two dark lines, as on the key sheets: however small the wall is shown and without colours they
+   * are told from other joints, from cuts and from edges.
+   */
   private void movementJoints(Paper paper, PieceField field) {
+    for (PieceField.Sealed sealed : field.sealed()) {
+      Box strip = sealed.strip();
+      boolean upright = sealed.joint().axis() == MovementAxis.VERTICAL;
+      int thick = Math.max(BAR, paper.x(upright ? strip.width() : strip.height()));
+      int line = thick < WIDE_BAR ? 1 : 2;
+      int length = paper.x(upright ? strip.height() : strip.width());
+      int left = paper.x(upright ? strip.centre().x() : strip.minX()) - (upright ? thick / 2 : 0);
+      int top = paper.y(upright ? strip.maxY() : strip.centre().y()) - (upright ? 0 : thick / 2);
+      Rectangle bar = upright ? new Rectangle(left, top, thick, length) : new Rectangle(left, top, length, thick);
+      paper.graphics().setBackgroundColor(style.of(Tint.EDGE));
+      paper.graphics().fillRectangle(bar);
+      paper.graphics().setBackgroundColor(style.of(Tint.WHOLE));
+      paper.graphics().fillRectangle(bar.shrink(upright ? line : 0, upright ? 0 : line));
+    }
+  }
+
+  /** A ring with a cross through it, of one size at any zoom, light around dark. */
+  private void focus(Paper paper, Vec at) {
     Graphics graphics = paper.graphics();
-    graphics.setBackgroundColor(style.of(Tint.EDGE));
-    for (Box strip : field.sealed()) {
-      int left = paper.x(strip.minX());
-      int top = paper.y(strip.maxY());
-      graphics.fillRectangle(left, top, Math.max(2, paper.x(strip.maxX()) - left),
-          Math.max(2, paper.y(strip.minY()) - top));
+    int x = paper.x(at.x());
+    int y = paper.y(at.y());
+    for (int pass = 0; pass < 2; pass++) {
+      graphics.setForegroundColor(style.of(pass == 0 ? Tint.WHOLE : Tint.GUIDE));
+      graphics.setLineWidth(pass == 0 ? 5 : 2);
+      graphics.drawOval(x - FOCUS, y - FOCUS, 2 * FOCUS, 2 * FOCUS);
+      graphics.drawLine(x - FOCUS - FOCUS_ARM, y, x + FOCUS + FOCUS_ARM, y);
+      graphics.drawLine(x, y - FOCUS - FOCUS_ARM, x, y + FOCUS + FOCUS_ARM);
     }
   }
 

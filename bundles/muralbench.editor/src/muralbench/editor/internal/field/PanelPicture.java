@@ -4,6 +4,7 @@ package muralbench.editor.internal.field;
 import java.util.Optional;
 import muralbench.editor.internal.geometry.Frame;
 import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Vec;
 
 /**
  * What is painted of one panel.
@@ -15,6 +16,7 @@ import muralbench.setout.geometry.Contour;
  * @param outline its edge, if it can be read
  * @param field its pieces, if they are ready
  * @param problem why it cannot be set out, if it cannot
+ * @param focus the point its pattern is laid to, if it has one
  */
 public record PanelPicture(String id, String title, String size, Frame frame, Optional<Contour> outline,
-    Optional<PieceField> field, Optional<String> problem) {}
+    Optional<PieceField> field, Optional<String> problem, Optional<Vec> focus) {}

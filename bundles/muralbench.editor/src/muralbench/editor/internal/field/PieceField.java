@@ -9,6 +9,7 @@ import muralbench.setout.Piece;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
+import muralbench.setout.movement.MovementJoint;
 import muralbench.setout.movement.MovementStrips;
 
 /**
@@ -22,7 +23,15 @@ public final class PieceField {
   private final List<Piece> pieces;
   private final Box[] boxes;
   private final PieceShape[] shapes;
-  private final List<Box> sealed;
+  private final List<Sealed> sealed;
+
+  /**
+   * A part of a movement joint with tile beside it.
+   *
+   * @param joint the joint
+   * @param strip what is filled with sealant, mm
+   */
+  public record Sealed(MovementJoint joint, Box strip) {}
 
   /** The pieces of a set-out. */
   public PieceField(PanelSetOut setOut) {
@@ -30,7 +39,8 @@ public final class PieceField {
     this.pieces = setOut.pieces();
     this.boxes = pieces.stream().map(Piece::box).toArray(Box[]::new);
     this.shapes = new PieceShape[boxes.length];
-    this.sealed = setOut.movement().stream().flatMap(joint -> MovementStrips.of(setOut, joint).stream()).toList();
+    this.sealed = setOut.movement().stream().flatMap(joint -> MovementStrips.of(setOut, joint).stream()
+        .map(strip -> new Sealed(joint, strip))).toList();
   }
 
   /** The set-out. */
@@ -39,8 +49,14 @@ public final class PieceField {
   }
 
   /** What is filled with sealant: the movement joints, where there is tile beside them. */
-  public List<Box> sealed() {
+  public List<Sealed> sealed() {
     return sealed;
+  }
+
+  /** The movement joint at a place on the wall, or no farther from it than {@code reach}, mm. */
+  public Optional<MovementJoint> movementAt(double x, double y, double reach) {
+    Box around = new Box(x, y, x, y).grown(reach);
+    return sealed.stream().filter(one -> one.strip().meets(around)).map(Sealed::joint).findFirst();
   }
 
   /** The piece at a place on the wall. */

@@ -3,9 +3,12 @@ package muralbench.editor.internal.geometry;
 
 import java.util.Optional;
 import muralbench.model.FixedOrigin;
+import muralbench.model.JointAxis;
+import muralbench.model.MovementJoint;
 import muralbench.model.Opening;
 import muralbench.model.Outline;
 import muralbench.model.Panel;
+import muralbench.setout.geometry.Vec;
 import org.eclipse.emf.ecore.EObject;
 
 /** Where a panel or an opening lies on the wall, and what goes along when it is put elsewhere. */
@@ -26,8 +29,8 @@ public final class Placement {
   }
 
   /**
-   * Puts a panel or opening elsewhere. A panel that is moved takes its openings and a given origin along; one that is
-   * resized leaves them where they are on the wall.
+   * Puts a panel or opening elsewhere. A panel that is moved takes its openings, a given origin or focal point and the
+   * movement joints placed by hand along; one that is resized leaves them where they are on the wall.
    */
   public static void place(EObject placed, Frame from, Frame to) {
     Outlines.fit(outline(placed), from, to);
@@ -41,6 +44,10 @@ public final class Placement {
     if (panel.getOrigin() instanceof FixedOrigin origin) {
       origin.setX(Frame.clean(origin.getX() + dx));
       origin.setY(Frame.clean(origin.getY() + dy));
+    }
+    FocalPoint.of(panel).ifPresent(at -> FocalPoint.set(panel, at.plus(new Vec(dx, dy))));
+    for (MovementJoint joint : panel.getMovementJoints()) {
+      joint.setAt(Frame.clean(joint.getAt() + (joint.getAxis() == JointAxis.VERTICAL ? dx : dy)));
     }
   }
 }

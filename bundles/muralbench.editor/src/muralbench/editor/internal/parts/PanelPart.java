@@ -10,6 +10,7 @@ import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
 import muralbench.editor.internal.field.PanelPicture;
 import muralbench.editor.internal.field.PieceField;
+import muralbench.editor.internal.geometry.FocalPoint;
 import muralbench.editor.internal.geometry.Frame;
 import muralbench.editor.internal.geometry.Outlines;
 import muralbench.editor.internal.geometry.Placement;
@@ -23,6 +24,7 @@ import muralbench.model.Panel;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.Piece;
 import muralbench.setout.geometry.Contour;
+import muralbench.setout.movement.MovementJoint;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.emf.ecore.EObject;
@@ -87,6 +89,11 @@ public final class PanelPart extends ScenePart {
     return field().flatMap(pieces -> pieces.at(x, y));
   }
 
+  /** The movement joint at a place on the wall, or no farther from it than {@code reach}, mm. */
+  public Optional<MovementJoint> movementAt(double x, double y, double reach) {
+    return field().flatMap(pieces -> pieces.movementAt(x, y, reach));
+  }
+
   private Optional<PieceField> field() {
     Optional<PanelSetOut> now = scene().mural().setOut(panel);
     if (now.isEmpty()) {
@@ -102,7 +109,8 @@ public final class PanelPart extends ScenePart {
     Frame frame = Placement.frame(shown()).orElse(NOWHERE);
     String title = panel.getTitle() == null ? "" : panel.getTitle();
     ((PanelFigure) getFigure()).show(new PanelPicture(String.valueOf(panel.getId()), title, size(frame), frame,
-        Outlines.contour(shown().getOutline()), shownField(), problem()), openings());
+        Outlines.contour(shown().getOutline()), shownField(), problem(),
+        FocalPoint.of(shown())), openings());
   }
 
   private Optional<String> problem() {

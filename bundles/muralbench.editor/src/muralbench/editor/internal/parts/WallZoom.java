@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import muralbench.editor.internal.geometry.Frame;
 import muralbench.editor.internal.geometry.WallPlane;
+import muralbench.setout.geometry.Vec;
 import org.eclipse.draw2d.ScalableFreeformLayeredPane;
 import org.eclipse.draw2d.Viewport;
 import org.eclipse.draw2d.geometry.Dimension;
@@ -48,6 +49,13 @@ public final class WallZoom extends ZoomManager {
     setZoom(before * factor);
     setViewLocation(new Point((int) Math.round(x * getZoom()) - inViewport.x,
         (int) Math.round(y * getZoom()) - inViewport.y));
+  }
+
+  /** The place on the wall under a point of the viewport, mm. */
+  public Vec wall(Point inViewport) {
+    Point view = getViewport().getViewLocation();
+    return new Vec(WallPlane.wallX((view.x + inViewport.x) / getZoom()),
+        WallPlane.wallY((view.y + inViewport.y) / getZoom()));
   }
 
   /** Shows the whole wall as large as fits. */

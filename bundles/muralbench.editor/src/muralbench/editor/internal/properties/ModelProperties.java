@@ -21,6 +21,9 @@ final class ModelProperties implements IPropertySource {
   /** Starts the id of a line for a setting that a plug-in names. */
   static final String SETTING = "setting.";
 
+  /** Starts the id of a line for a movement joint; its number follows. */
+  static final String JOINT = "movement.joint.";
+
   private final OpenMural mural;
   private final EObject thing;
   private final Map<String, Property> properties = new LinkedHashMap<>();
@@ -63,6 +66,9 @@ final class ModelProperties implements IPropertySource {
   }
 
   String label(String id) {
+    if (id.startsWith(JOINT)) {
+      return TEXTS.text("line.movement.joint", "number", id.substring(JOINT.length()));
+    }
     return id.startsWith(SETTING) ? id.substring(SETTING.length()) : TEXTS.text("line." + id);
   }
 

@@ -3,6 +3,11 @@ package muralbench.editor.internal.properties;
 
 import muralbench.editor.OpenMural;
 import org.eclipse.gef.ui.actions.ActionRegistry;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Listener;
+import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.views.properties.IPropertySheetEntry;
@@ -11,6 +16,9 @@ import org.eclipse.ui.views.properties.PropertySheetSorter;
 
 /** The Properties view of a mural; follows changes that are made elsewhere, such as undo. */
 public final class MuralPropertiesPage extends PropertySheetPage implements OpenMural.Listener {
+  /** Share of the view that the names of the lines take, percent. */
+  private static final int NAMES = 48;
+
   private final OpenMural mural;
   private final ActionRegistry actions;
   private boolean waiting;
@@ -21,6 +29,25 @@ public final class MuralPropertiesPage extends PropertySheetPage implements Open
     this.actions = actions;
     mural.addListener(this);
     setSorter(new InOrder());
+  }
+
+  /** The names of the lines are longer than the platform has them in mind. */
+  @Override
+  public void createControl(Composite parent) {
+    super.createControl(parent);
+    if (getControl() instanceof Tree tree) {
+      tree.addListener(SWT.Resize, new Listener() {
+        @Override
+        public void handleEvent(Event event) {
+          int width = tree.getClientArea().width;
+          if (width > 0) {
+            tree.removeListener(SWT.Resize, this);
+            tree.getColumn(0).setWidth(width * NAMES / 100);
+            tree.getColumn(1).setWidth(width - width * NAMES / 100);
+          }
+        }
+      });
+    }
   }
 
   /** Leaves the lines and their groups in the order in which they were made, which is the order of the work. */

@@ -14,6 +14,7 @@ import muralbench.editor.internal.geometry.Frame;
 import muralbench.editor.internal.geometry.Placement;
 import muralbench.editor.internal.properties.Entries.Range;
 import muralbench.model.CircleOutline;
+import muralbench.model.LevelLineOutline;
 import muralbench.model.MeasuredOutline;
 import muralbench.model.Outline;
 import muralbench.model.PathOutline;
@@ -56,6 +57,10 @@ final class OutlineLines {
     }
     if (outline() instanceof MeasuredOutline wall) {
       lines.addAll(measured(wall));
+    }
+    if (outline() instanceof LevelLineOutline line) {
+      Stations stations = new Stations(line, unit);
+      lines.add(Property.text("stations", GROUP, stations::text, stations::normal, stations::refuse, stations::set));
     }
     if (outline() instanceof PolygonOutline polygon) {
       Corners corners = new Corners(polygon, unit);

@@ -67,6 +67,8 @@ final class PanelLines {
       lines.add(Entries.length("originX", "tiling", unit, Range.ANY, origin::getX, origin::setX));
       lines.add(Entries.length("originY", "tiling", unit, Range.ANY, origin::getY, origin::setY));
     }
+    lines.addAll(new StartLines(mural, panel).lines());
+    lines.addAll(new MovementLines(mural, panel).lines());
     lines.add(result("pieces", setOut -> setOut.pieces().size()));
     lines.add(result("whole", PanelSetOut::whole));
     lines.add(result("cut", PanelSetOut::cut));

@@ -6,29 +6,35 @@ import java.util.Optional;
 import muralbench.base.Messages;
 import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
-import muralbench.editor.internal.geometry.WallPlane;
 import muralbench.editor.internal.parts.PanelPart;
 import muralbench.editor.internal.parts.Scene;
 import muralbench.setout.Piece;
+import muralbench.setout.geometry.Vec;
+import muralbench.setout.movement.MovementJoint;
 import org.eclipse.draw2d.FigureCanvas;
-import org.eclipse.draw2d.Viewport;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 
-/** Tells in the status bar and in a tool tip which piece lies under the pointer. */
+/** Tells in the status bar and in a tool tip which piece or movement joint lies under the pointer. */
 public final class PieceReadout {
   private static final Messages TEXTS = Messages.of(PieceReadout.class);
 
   /** How long the pointer rests before the tip is asked for, ms; the platform adds about as much again. */
   private static final int REST = 500;
 
+  /** How near to a movement joint the pointer has to be, pixels. */
+  private static final int REACH = 3;
+
   private final GraphicalViewer viewer;
   private final FigureCanvas canvas;
   private final Scene scene;
   private final Runnable tip = this::showTip;
-  private Optional<Piece> last = Optional.empty();
+  private Optional<Told> last = Optional.empty();
+
+  /** What is told of a place, in the status bar and in a tip. */
+  private record Told(String words, String tip) {}
 
   private PieceReadout(GraphicalViewer viewer, FigureCanvas canvas, Scene scene) {
     this.viewer = viewer;
@@ -54,8 +60,8 @@ public final class PieceReadout {
     boolean dragging = (event.stateMask & SWT.BUTTON_MASK) != 0;
     hideTip();
     if (!dragging) {
-      show(pieceAt(event.x, event.y));
-      last.ifPresent(piece -> canvas.getDisplay().timerExec(REST, tip));
+      show(lookAt(event.x, event.y));
+      last.ifPresent(told -> canvas.getDisplay().timerExec(REST, tip));
     }
   }
 
@@ -69,26 +75,32 @@ public final class PieceReadout {
 
   private void showTip() {
     if (!canvas.isDisposed()) {
-      last.ifPresent(piece -> canvas.setToolTipText(text("tip", piece, scene.mural().units())));
+      last.ifPresent(told -> canvas.setToolTipText(told.tip()));
     }
   }
 
-  private Optional<Piece> pieceAt(int x, int y) {
+  private Optional<Told> lookAt(int x, int y) {
     if (!(viewer.findObjectAt(new Point(x, y)) instanceof PanelPart panel)) {
       return Optional.empty();
     }
-    Viewport viewport = canvas.getViewport();
-    double zoom = scene.zoom().getZoom();
-    return panel.pieceAt(WallPlane.wallX((viewport.getViewLocation().x + x) / zoom),
-        WallPlane.wallY((viewport.getViewLocation().y + y) / zoom));
+    LengthUnit unit = scene.mural().units();
+    Vec at = scene.zoom().wall(new Point(x, y));
+    return panel.movementAt(at.x(), at.y(), REACH / scene.pixelsPerMillimetre())
+        .map(joint -> new Told(text("movement", joint, unit), text("movement.tip", joint, unit)))
+        .or(() -> panel.pieceAt(at.x(), at.y())
+            .map(piece -> new Told(describe(piece, unit), text("tip", piece, unit))));
   }
 
-  private void show(Optional<Piece> piece) {
-    if (!Objects.equals(piece, last)) {
-      last = piece;
-      String words = piece.map(found -> describe(found, scene.mural().units())).orElse("");
-      scene.status().accept(words);
+  private void show(Optional<Told> told) {
+    if (!Objects.equals(told, last)) {
+      last = told;
+      scene.status().accept(told.map(Told::words).orElse(""));
     }
+  }
+
+  private static String text(String key, MovementJoint joint, LengthUnit unit) {
+    return TEXTS.text(key + "." + joint.axis().word(), "width", LengthText.fine(joint.width(), unit), "at",
+        LengthText.shownInFeet(joint.at(), unit));
   }
 
   /** A piece in words: key, course, position, kind, size. */
