@@ -58,6 +58,47 @@ final class Entries {
     }
   }
 
+  /** A length of 0 or more that may be left blank, which stands for {@code unknown}. */
+  static Property lengthOrBlank(String id, String group, LengthUnit unit, double unknown, Supplier<Double> get,
+      Consumer<Double> set) {
+    return Property.text(id, group, () -> isUnknown(get.get(), unknown) ? "" : LengthText.exact(get.get(), unit),
+        text -> text.isBlank() ? "" : LengthText.exact(parsed(text, unit), unit),
+        text -> text.isBlank() ? Optional.empty() : refuse(text, unit, Range.NOT_NEGATIVE),
+        text -> set.accept(text.isBlank() ? unknown : parsed(text, unit)));
+  }
+
+  /** A number of 0 or more that may be left blank, which stands for {@code unknown}. */
+  static Property numberOrBlank(String id, String group, double unknown, Supplier<Double> get,
+      Consumer<Double> set) {
+    return Property.text(id, group, () -> isUnknown(get.get(), unknown) ? "" : number(get.get()),
+        text -> text.isBlank() ? "" : number(number(text).orElseThrow()),
+        text -> text.isBlank() || isNumber(text, true) ? Optional.empty() : Optional.of(TEXTS.text("refuse.unknown")),
+        text -> set.accept(text.isBlank() ? unknown : number(text).orElseThrow()));
+  }
+
+  /** A whole number of 0 or more that may be left blank, which stands for 0. */
+  static Property countOrBlank(String id, String group, Supplier<Integer> get, Consumer<Integer> set) {
+    return Property.text(id, group, () -> get.get() == 0 ? "" : String.valueOf(get.get()), String::strip,
+        text -> text.isBlank() || text.strip().matches("[0-9]{1,6}") ? Optional.empty()
+            : Optional.of(TEXTS.text("refuse.count")),
+        text -> set.accept(text.isBlank() ? 0 : Integer.parseInt(text.strip())));
+  }
+
+  /** A value below 0 is never known, whatever else stands for that. */
+  private static boolean isUnknown(double value, double unknown) {
+    return value == unknown || value < 0;
+  }
+
+  /** Whether a text is a plain number or a fraction. */
+  static boolean isNumber(String text, boolean notNegative) {
+    return number(text).filter(value -> !notNegative || value >= 0).isPresent();
+  }
+
+  /** The value of a text that {@link #isNumber}. */
+  static double parsed(String text) {
+    return number(text).orElseThrow();
+  }
+
   /** A plain number or a fraction such as 1/3. */
   static Property number(String id, String group, Supplier<Double> get, Consumer<Double> set) {
     return Property.text(id, group, () -> number(get.get()), text -> number(number(text).orElseThrow()),

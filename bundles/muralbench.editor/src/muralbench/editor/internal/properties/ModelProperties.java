@@ -10,6 +10,8 @@ import muralbench.base.Messages;
 import muralbench.editor.ModelCommand;
 import muralbench.editor.OpenMural;
 import muralbench.editor.internal.commands.Names;
+import muralbench.setout.bond.Bond;
+import muralbench.setout.order.Allowances;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.ui.views.properties.IPropertyDescriptor;
 import org.eclipse.ui.views.properties.IPropertySource;
@@ -23,6 +25,12 @@ final class ModelProperties implements IPropertySource {
 
   /** Starts the id of a line for a movement joint; its number follows. */
   static final String JOINT = "movement.joint.";
+
+  /** Starts the id of a line for spare tiles of a kind of bond. */
+  static final String SPARE = "spare.";
+
+  /** Starts the id of a line for what to order of a kind of tile. */
+  static final String ORDER = "order.";
 
   private final OpenMural mural;
   private final EObject thing;
@@ -66,10 +74,24 @@ final class ModelProperties implements IPropertySource {
   }
 
   String label(String id) {
+    if (id.startsWith(SPARE)) {
+      return spare(id.substring(SPARE.length()));
+    }
+    if (id.startsWith(ORDER)) {
+      return TEXTS.text("line.order", "tile", id.substring(ORDER.length()));
+    }
     if (id.startsWith(JOINT)) {
       return TEXTS.text("line.movement.joint", "number", id.substring(JOINT.length()));
     }
     return id.startsWith(SETTING) ? id.substring(SETTING.length()) : TEXTS.text("line." + id);
+  }
+
+  private String spare(String bond) {
+    return switch (bond) {
+      case Allowances.OTHER -> TEXTS.text("line.spare.other");
+      case Allowances.TURNED -> TEXTS.text("line.spare.turned");
+      default -> TEXTS.text("line.spare", "bond", mural.bonds().find(bond).map(Bond::label).orElse(bond));
+    };
   }
 
   String group(String id) {

@@ -69,6 +69,9 @@ final class PanelLines {
     }
     lines.addAll(new StartLines(mural, panel).lines());
     lines.addAll(new MovementLines(mural, panel).lines());
+    if (panel.getMounting() == Mounting.REMOVABLE) {
+      lines.addAll(new BoardLines(panel, unit).lines());
+    }
     lines.add(result("pieces", setOut -> setOut.pieces().size()));
     lines.add(result("whole", PanelSetOut::whole));
     lines.add(result("cut", PanelSetOut::cut));

@@ -14,7 +14,10 @@ import muralbench.model.Exposure;
 import muralbench.model.Mural;
 import muralbench.model.Opening;
 import muralbench.model.Panel;
+import muralbench.model.TileClass;
 import muralbench.model.TileKind;
+import muralbench.setout.order.OrderLine;
+import muralbench.setout.order.OrderList;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.ui.views.properties.IPropertySource;
 
@@ -47,12 +50,21 @@ public final class PropertySources {
     if (mural.getSite() != null) {
       lines.add(Entries.choice("exposure", "general", Exposure.class, mural.getSite()::getExposure,
           mural.getSite()::setExposure));
+      lines.add(new Swing(mural.getSite(), open.units()).line());
     }
+    lines.addAll(new MakingLines(open).lines());
     lines.add(Property.info("pieces", "result", () -> String.valueOf(open.setOut().pieces())));
     lines.add(Property.info("whole", "result", () -> String.valueOf(open.setOut().whole())));
     lines.add(Property.info("cut", "result", () -> String.valueOf(open.setOut().cut())));
     lines.add(Property.info("tilesToOrder", "result", () -> String.valueOf(open.setOut().tilesToOrder())));
+    OrderList.of(open.setOut(), open.setOut().spec().allowances()).forEach(line -> lines.add(order(line)));
     return lines;
+  }
+
+  private static Property order(OrderLine line) {
+    String words = ModelProperties.TEXTS.text(line.box() == 0 ? "order.single" : "order.boxes", "laid", line.laid(),
+        "ordered", line.ordered(), "spares", line.spares(), "boxes", line.boxes(), "box", line.box());
+    return Property.info(ModelProperties.ORDER + line.tile(), "result", () -> words);
   }
 
   private static List<Property> opening(OpenMural mural, Opening opening) {
@@ -73,7 +85,12 @@ public final class PropertySources {
     lines.add(Entries.length("thickness", "size", unit, Range.NOT_NEGATIVE, tile::getThickness, tile::setThickness));
     lines.add(Entries.length("facialVariation", "size", unit, Range.NOT_NEGATIVE, tile::getFacialVariation,
         tile::setFacialVariation));
-    lines.add(Entries.number("waterAbsorption", "general", tile::getWaterAbsorption, tile::setWaterAbsorption));
+    lines.add(Entries.choice("tileClass", "size", TileClass.class, tile::getTileClass, tile::setTileClass));
+    lines.add(Entries.lengthOrBlank("warpage", "size", unit, -1, tile::getWarpage, tile::setWarpage));
+    lines.add(Entries.numberOrBlank("waterAbsorption", "general", -1, tile::getWaterAbsorption,
+        tile::setWaterAbsorption));
+    lines.add(Entries.numberOrBlank("expansion", "general", 0, tile::getExpansion, tile::setExpansion));
+    lines.add(Entries.countOrBlank("box", "general", tile::getBox, tile::setBox));
     return lines;
   }
 
