@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.setout.geometry;
 
+import java.util.Comparator;
+
 /**
  * An upright rectangle that bounds something, mm.
  *
@@ -10,6 +12,10 @@ package muralbench.setout.geometry;
  * @param maxY top edge, at least {@code minY}
  */
 public record Box(double minX, double minY, double maxX, double maxY) {
+  /** Boxes by their left edges, then bottom, right and top edges. */
+  public static final Comparator<Box> FROM_LEFT = Comparator.comparingDouble(Box::minX).thenComparingDouble(Box::minY)
+      .thenComparingDouble(Box::maxX).thenComparingDouble(Box::maxY);
+
   /** The smallest box around two points. */
   public static Box of(Vec a, Vec b) {
     return new Box(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.max(a.x(), b.x()), Math.max(a.y(), b.y()));

@@ -2,6 +2,7 @@
 package muralbench.setout.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import muralbench.setout.PieceKind;
 import muralbench.setout.SetOut;
@@ -23,25 +24,21 @@ final class CellCutter {
   /** A curve that leaves its chord by no more than this is straight to anyone who cuts it, mm. */
   private static final double STRAIGHT = 0.01;
 
-  private final CurveRestorer curves;
+  private final CutRegion region;
   private final Motion placed;
-  private final LocalRegion local;
-  private final EdgeGrid edges;
 
   /** A cutter; {@code placed} goes from the bond's coordinates to the wall plane. */
-  CellCutter(TiledRegion region, Motion placed) {
-    this.curves = region.curves();
+  CellCutter(CutRegion region, Motion placed) {
+    this.region = region;
     this.placed = placed;
-    local = region.local();
-    edges = region.grid();
   }
 
   /** What is left of the cell, or null if nothing is. */
   CutCell cut(Cell cell) {
     Contour face = cell.face().moved(placed);
     Envelope box = envelope(face);
-    if (!edges.meets(box)) {
-      return local.holds(EdgeGrid.middle(box)) ? new CutCell(cell, List.of(uncut(face))) : null;
+    if (!region.edgeMeets(box)) {
+      return region.holds(EdgeGrid.middle(box)) ? new CutCell(cell, List.of(uncut(face))) : null;
     }
     return cut(cell, face, box);
   }
@@ -50,12 +47,12 @@ final class CellCutter {
   CutCell cutAtEdge(Cell cell) {
     Contour face = cell.face().moved(placed);
     Envelope box = envelope(face);
-    return edges.meets(box) ? cut(cell, face, box) : null;
+    return region.edgeMeets(box) ? cut(cell, face, box) : null;
   }
 
   private CutCell cut(Cell cell, Contour face, Envelope box) {
     Polygon polygon = Rings.polygon(face, SetOut.CHORD_ERROR);
-    Geometry around = local.around(box);
+    Geometry around = region.around(box);
     List<CutCell.Part> parts = new ArrayList<>();
     if (!around.isEmpty()) {
       for (Polygon part : Rings.polygons(TiledRegion.overlay(around, polygon, OverlayNG.INTERSECTION))) {
@@ -67,7 +64,8 @@ final class CellCutter {
     return parts.isEmpty() ? null : new CutCell(cell, parts);
   }
 
-  private static Envelope envelope(Contour face) {
+  /** The box around a face in the wall plane. */
+  static Envelope envelope(Contour face) {
     if (!face.straight()) {
       Box around = face.box();
       return new Envelope(around.minX(), around.maxX(), around.minY(), around.maxY());
@@ -89,7 +87,7 @@ final class CellCutter {
     if (part.getNumInteriorRing() == 0 && faceArea - part.getArea() <= dust) {
       return uncut(face);
     }
-    CurveRestorer known = face.straight() ? curves : curves.and(face);
+    CurveRestorer known = face.straight() ? region.curves() : region.curves().and(face);
     Contour outline = known.restore(part.getExteriorRing().getCoordinates());
     double area = outline.area();
     List<Contour> holes = new ArrayList<>();
@@ -100,6 +98,7 @@ final class CellCutter {
         area -= hole.area();
       }
     }
+    holes.sort(Comparator.comparing(Contour::box, Box.FROM_LEFT));
     return new CutCell.Part(kind(outline, holes), area, outline, holes);
   }
 

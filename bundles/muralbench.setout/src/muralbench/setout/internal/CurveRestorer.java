@@ -108,7 +108,7 @@ final class CurveRestorer {
 
   /** The contour of a closed ring of the geometry library, counter-clockwise. */
   Contour restore(Coordinate[] ring) {
-    List<Stretch> stretches = joined(stretches(ring));
+    List<Stretch> stretches = joined(stretches(fromLeft(ring)));
     if (stretches.size() > 1) {
       for (int i = 0; i < stretches.size(); i++) {
         meet(stretches.get(i), stretches.get((i + 1) % stretches.size()));
@@ -122,6 +122,22 @@ final class CurveRestorer {
       }
     }
     return new Contour(withArcsJoined(segments)).counterClockwise();
+  }
+
+  /** The ring from its leftmost corner, so that it does not matter where the geometry library begins it. */
+  private static Coordinate[] fromLeft(Coordinate[] ring) {
+    int count = ring.length - 1;
+    int first = 0;
+    for (int i = 1; i < count; i++) {
+      if (ring[i].compareTo(ring[first]) < 0) {
+        first = i;
+      }
+    }
+    Coordinate[] turned = new Coordinate[ring.length];
+    for (int i = 0; i < ring.length; i++) {
+      turned[i] = ring[(first + i) % count];
+    }
+    return turned;
   }
 
   private List<Stretch> stretches(Coordinate[] ring) {
@@ -143,13 +159,9 @@ final class CurveRestorer {
   }
 
   private Stretch curved(Vec start, Vec end) {
-    for (Object item : chords.query(new Envelope(start.x(), end.x(), start.y(), end.y()))) {
-      Chord chord = (Chord) item;
-      double from = along(chord, start);
-      double to = along(chord, end);
-      if (!Double.isNaN(from) && !Double.isNaN(to)) {
-        return new Stretch(start, end, chord.curve(), chord.index(), from, to);
-      }
+    Chord chord = chord(start, end);
+    if (chord != null) {
+      return new Stretch(start, end, chord.curve(), chord.index(), along(chord, start), along(chord, end));
     }
     for (int i = 0; i < circles.size(); i++) {
       Arc circle = circles.get(i);
@@ -161,6 +173,20 @@ final class CurveRestorer {
       }
     }
     return before == null ? null : before.curved(start, end);
+  }
+
+  /** The first chord, along the first curve, that an edge lies on; null if there is none. */
+  private Chord chord(Vec start, Vec end) {
+    Chord first = null;
+    for (Object item : chords.query(new Envelope(start.x(), end.x(), start.y(), end.y()))) {
+      Chord chord = (Chord) item;
+      boolean before = first == null || chord.index() < first.index()
+          || chord.index() == first.index() && chord.from() < first.from();
+      if (before && !Double.isNaN(along(chord, start)) && !Double.isNaN(along(chord, end))) {
+        first = chord;
+      }
+    }
+    return first;
   }
 
   private boolean near(Arc circle, Vec point) {

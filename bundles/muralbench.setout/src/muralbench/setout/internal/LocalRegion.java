@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.setout.internal;
 
+import muralbench.setout.geometry.Box;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -10,12 +11,13 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 
 /**
- * A region that is cut with very many small shapes. It answers at once for a shape that no edge of the region comes near,
- * and cuts the others with only the part of the region around them: the region is quartered on demand until a quarter
- * holds few corners.
+ * A region that is cut with very many small shapes: a shape is cut with only the part of the region around it. The region
+ * is quartered on demand, down to squares of a few tiles. How it is quartered follows from a box that is given, never from
+ * the edges: so an edge comes out of the quartering the same to the last bit, whatever edges lie elsewhere.
  */
 final class LocalRegion {
-  private static final int FEW_CORNERS = 48;
+  /** Squares are not quartered any more below so many times the largest side of a shape. */
+  private static final double SHAPES_ACROSS = 8;
   private static final int DEEPEST = 16;
 
   private final IndexedPointInAreaLocator locator;
@@ -24,13 +26,15 @@ final class LocalRegion {
   /**
    * A region to cut with.
    *
+   * @param box a box around the region; a square around it is quartered
    * @param reach the largest side of a shape that will be asked for, mm
    */
-  LocalRegion(Geometry region, double reach) {
+  LocalRegion(Geometry region, Box box, double reach) {
     locator = new IndexedPointInAreaLocator(region);
-    Envelope box = new Envelope(region.getEnvelopeInternal());
-    box.expandBy(reach);
-    root = new Quarter(region, box, reach, 0);
+    double side = Math.max(box.width(), box.height()) + 2 * reach;
+    Envelope square = new Envelope(box.minX() - reach, box.minX() - reach + side, box.minY() - reach,
+        box.minY() - reach + side);
+    root = new Quarter(region, square, reach, 0);
   }
 
   /** Whether a point is inside the region or on its edge. */
@@ -48,7 +52,7 @@ final class LocalRegion {
     private final Envelope box;
     private final double reach;
     private final int depth;
-    private Quarter[] quarters;
+    private final Quarter[] quarters = new Quarter[4];
 
     Quarter(Geometry part, Envelope box, double reach, int depth) {
       this.part = part;
@@ -58,11 +62,8 @@ final class LocalRegion {
     }
 
     Geometry around(Envelope shape) {
-      if (depth == DEEPEST || part.getNumPoints() <= FEW_CORNERS || box.getWidth() < 2 * reach) {
+      if (depth == DEEPEST || box.getWidth() < SHAPES_ACROSS * reach) {
         return part;
-      }
-      if (quarters == null) {
-        quarters = new Quarter[4];
       }
       double midX = (box.getMinX() + box.getMaxX()) / 2;
       double midY = (box.getMinY() + box.getMaxY()) / 2;
@@ -81,7 +82,7 @@ final class LocalRegion {
       // A shape belongs to the quarter of its middle and may stick out by half its side.
       Envelope wide = new Envelope(quarter);
       wide.expandBy(reach);
-      if (wide.contains(part.getEnvelopeInternal())) {
+      if (part.isEmpty() || wide.contains(part.getEnvelopeInternal())) {
         return part;
       }
       Geometry clipped = TiledRegion.overlay(part, Rings.FACTORY.toGeometry(wide), OverlayNG.INTERSECTION);

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import muralbench.setout.KeyScheme;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.Piece;
+import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Motion;
 
 /**
@@ -38,20 +39,25 @@ final class PieceNaming {
     for (List<CutCell> row : courses) {
       course++;
       for (int position = 1; position <= row.size(); position++) {
-        CutCell cell = row.get(position - 1);
-        List<CutCell.Part> parts = fromLeft(cell.parts());
-        for (int part = 0; part < parts.size(); part++) {
-          String key = scheme.key(panel.id(), course, courses.size(), position, most, part);
-          CutCell.Part cut = parts.get(part);
-          pieces.add(new Piece(key, course, position, cut.kind(), tile(cell), cut.area(), cut.outline(), cut.holes(),
-              cell.cell(), placed));
-        }
+        name(row.get(position - 1), course, courses.size(), position, most, pieces);
       }
     }
     return pieces;
   }
 
-  private Collection<List<CutCell>> courses(List<CutCell> cells) {
+  /** Adds the pieces of a cell, from the left; courses, position and most as in {@link KeyScheme#key}. */
+  void name(CutCell cell, int course, int courses, int position, int most, List<Piece> pieces) {
+    List<CutCell.Part> parts = fromLeft(cell.parts());
+    for (int part = 0; part < parts.size(); part++) {
+      String key = scheme.key(panel.id(), course, courses, position, most, part);
+      CutCell.Part cut = parts.get(part);
+      pieces.add(new Piece(key, course, position, cut.kind(), tile(cell), cut.area(), cut.outline(), cut.holes(),
+          cell.cell(), placed));
+    }
+  }
+
+  /** The courses from the bottom, each with its cells from the left. */
+  Collection<List<CutCell>> courses(List<CutCell> cells) {
     int up = concentric || upOrRight(-placed.sin(), placed.cos()) ? 1 : -1;
     int right = concentric || rightOrUp(placed.cos(), placed.sin()) ? 1 : -1;
     TreeMap<Integer, List<CutCell>> courses = new TreeMap<>();
@@ -81,8 +87,7 @@ final class PieceNaming {
       return parts;
     }
     List<CutCell.Part> sorted = new ArrayList<>(parts);
-    sorted.sort(Comparator.comparingDouble((CutCell.Part part) -> part.outline().box().minX())
-        .thenComparingDouble(part -> part.outline().box().minY()));
+    sorted.sort(Comparator.comparing(part -> part.outline().box(), Box.FROM_LEFT));
     return sorted;
   }
 }

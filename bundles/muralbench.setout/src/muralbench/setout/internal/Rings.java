@@ -33,6 +33,25 @@ final class Rings {
     return FACTORY.createPolygon(ring(contour, chordError));
   }
 
+  /** A region of one or more polygons less holes, each of which lies inside one of them and touches nothing. */
+  static Geometry withHoles(Geometry region, List<Polygon> holes) {
+    if (holes.isEmpty()) {
+      return region;
+    }
+    List<Polygon> parts = polygons(region);
+    List<Polygon> cut = new ArrayList<>();
+    for (Polygon part : parts) {
+      List<LinearRing> rings = new ArrayList<>();
+      for (int i = 0; i < part.getNumInteriorRing(); i++) {
+        rings.add(part.getInteriorRingN(i));
+      }
+      holes.stream().filter(hole -> parts.size() == 1 || part.intersects(hole))
+          .forEach(hole -> rings.add(hole.getExteriorRing()));
+      cut.add(FACTORY.createPolygon(part.getExteriorRing(), rings.toArray(LinearRing[]::new)));
+    }
+    return cut.size() == 1 ? cut.get(0) : FACTORY.createMultiPolygon(cut.toArray(Polygon[]::new));
+  }
+
   /** All polygons of a geometry; points and lines are left out. */
   static List<Polygon> polygons(Geometry geometry) {
     List<Polygon> polygons = new ArrayList<>();

@@ -2,7 +2,10 @@
 package muralbench.setout.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.base.length.LengthText;
@@ -10,18 +13,16 @@ import muralbench.base.length.LengthUnit;
 import muralbench.setout.OpeningSpec;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.SetOut;
-import muralbench.setout.geometry.Arc;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Motion;
-import muralbench.setout.geometry.Segment;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.Polygonal;
 import org.locationtech.jts.geom.prep.PreparedPolygon;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
@@ -29,39 +30,82 @@ import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 
 /** The part of a panel that is tiled: inside its outline, outside its openings, less the edge gap. */
-final class TiledRegion {
+final class TiledRegion implements CutRegion {
+  /** A hole nearer to an edge than this is not taken as one that touches nothing, mm. */
+  private static final double CLEAR = 0.01;
+
+  private final PanelSpec panel;
+  private final Box box;
+  private final Geometry geometry;
   private final CurveRestorer curves;
-  private final double area;
   private final List<Contour> edges;
+  private final Bounds bounds;
   private final LocalRegion local;
   private final EdgeGrid grid;
+  private PreparedPolygon prepared;
+  private IndexedFacetDistance distance;
 
-  private TiledRegion(Geometry geometry, CurveRestorer curves, double area, List<Contour> edges, double reach) {
+  /**
+   * The edges before the edge gap.
+   *
+   * @param joined those of the outline and the openings that touch it or each other
+   * @param alone those of the openings that touch nothing, clockwise
+   * @param indices where these openings stand among the openings of the panel, in growing order
+   */
+  private record Bounds(List<Contour> joined, List<Contour> alone, List<Integer> indices) {
+    List<Contour> all() {
+      List<Contour> all = new ArrayList<>(joined);
+      all.addAll(alone);
+      return all;
+    }
+
+    /** With one more opening that touches nothing, put before the openings from an index on. */
+    List<Contour> with(Contour hole, int index) {
+      List<Contour> all = all();
+      all.add(joined.size() + (int) indices.stream().filter(other -> other < index).count(), hole);
+      return all;
+    }
+
+    static double area(List<Contour> edges) {
+      return edges.stream().mapToDouble(Contour::signedArea).sum();
+    }
+  }
+
+  private TiledRegion(PanelSpec panel, Box box, Geometry geometry, CurveRestorer curves, List<Contour> edges,
+      Bounds bounds) {
+    this.panel = panel;
+    this.box = box;
+    this.geometry = geometry;
     this.curves = curves;
-    this.area = area;
     this.edges = edges;
-    local = new LocalRegion(geometry, reach);
-    grid = new EdgeGrid(geometry, reach / 2);
+    this.bounds = bounds;
+    local = local(geometry);
+    grid = new EdgeGrid(geometry, reach() / 2);
   }
 
-  /** The region, ready to be cut with shapes about the size of the tile. */
-  LocalRegion local() {
-    return local;
+  @Override
+  public boolean edgeMeets(Envelope box) {
+    return grid.meets(box);
   }
 
-  /** Where the edges of the region are. */
-  EdgeGrid grid() {
-    return grid;
+  @Override
+  public boolean holds(Coordinate point) {
+    return local.holds(point);
   }
 
-  /** Gives pieces cut from the region their curves back. */
-  CurveRestorer curves() {
+  @Override
+  public Geometry around(Envelope box) {
+    return local.around(box);
+  }
+
+  @Override
+  public CurveRestorer curves() {
     return curves;
   }
 
   /** Area of the panel less its openings, before the edge gap, mm², exact. */
   double area() {
-    return area;
+    return Bounds.area(bounds.all());
   }
 
   /** The edges of the region: outer edges counter-clockwise, holes clockwise. */
@@ -74,6 +118,16 @@ final class TiledRegion {
     return edges.stream().map(edge -> edge.moved(motion).box()).reduce(Box::and).orElseThrow();
   }
 
+  /** The largest side of a shape that cuts or is cut, mm. */
+  double reach() {
+    return Math.hypot(panel.tile().width(), panel.tile().height());
+  }
+
+  /** Another region in the same place, quartered like this one. */
+  LocalRegion local(Geometry region) {
+    return new LocalRegion(region, box, reach());
+  }
+
   /**
    * The region of a panel.
    *
@@ -84,34 +138,23 @@ final class TiledRegion {
     Messages texts = Messages.of(TiledRegion.class);
     Polygon outline = checked(panel.outline(), panel.id(), units, texts);
     PreparedPolygon inside = new PreparedPolygon(outline);
-    List<Contour> contours = new ArrayList<>(List.of(panel.outline().counterClockwise()));
-    List<Polygon> openings = new ArrayList<>();
-    boolean apart = true;
+    List<Polygon> holes = new ArrayList<>();
+    List<Polygon> touching = new ArrayList<>();
     for (OpeningSpec opening : panel.openings()) {
       Polygon hole = checked(opening.outline(), opening.id(), units, texts);
-      boolean within = inside.containsProperly(hole);
-      if (!within) {
+      if (!inside.containsProperly(hole)) {
         Overhang.refuse(opening, hole, panel, outline, units);
+        touching.add(hole);
       }
-      apart &= within && openings.stream().noneMatch(hole::intersects);
-      openings.add(hole);
-      contours.add(opening.outline().counterClockwise().reversed());
+      holes.add(hole);
     }
-    CurveRestorer curves = CurveRestorer.of(contours, SetOut.CHORD_ERROR);
-    // Openings that touch nothing are simply holes: no overlay is needed, and the edges are those that were given.
-    Geometry region = apart ? withHoles(outline, openings)
-        : overlay(outline, UnaryUnionOp.union(openings), OverlayNG.DIFFERENCE);
-    List<Contour> edges = apart ? contours : edges(region, curves);
-    double area = edges.stream().mapToDouble(Contour::signedArea).sum();
-    if (panel.edgeGap() > 0) {
-      region = inset(region, panel.edgeGap());
-      curves = CurveRestorer.ofCircles(inset(contours, panel.edgeGap()), SetOut.CHORD_ERROR);
-      edges = edges(region, curves);
-    }
-    if (edges.isEmpty()) {
+    List<Integer> alone = IntStream.range(0, holes.size()).filter(i -> !touching.contains(holes.get(i))
+        && holes.stream().allMatch(other -> other == holes.get(i) || !other.intersects(holes.get(i)))).boxed().toList();
+    TiledRegion region = of(panel, outline, holes, alone);
+    if (region.edges.isEmpty()) {
       throw new InputException(panel.id(), texts.text("panel.empty"), texts.text("panel.empty.remedy"));
     }
-    return new TiledRegion(region, curves, area, edges, Math.hypot(panel.tile().width(), panel.tile().height()));
+    return region;
   }
 
   /**
@@ -125,9 +168,9 @@ final class TiledRegion {
     for (TiledRegion part : parts) {
       shapes.add(overlay(union(part.edges(), true), union(part.edges(), false), OverlayNG.DIFFERENCE));
     }
-    return new TiledRegion(UnaryUnionOp.union(shapes), CurveRestorer.of(edges, SetOut.CHORD_ERROR),
-        parts.stream().mapToDouble(TiledRegion::area).sum(), edges,
-        Math.hypot(panel.tile().width(), panel.tile().height()));
+    Box box = edges.stream().map(Contour::box).reduce(Box::and).orElseThrow();
+    return new TiledRegion(panel, box, UnaryUnionOp.union(shapes), CurveRestorer.of(edges, SetOut.CHORD_ERROR), edges,
+        new Bounds(edges, List.of(), List.of()));
   }
 
   private static Geometry union(List<Contour> edges, boolean outer) {
@@ -136,9 +179,75 @@ final class TiledRegion {
     return shapes.isEmpty() ? Rings.FACTORY.createPolygon() : UnaryUnionOp.union(shapes);
   }
 
-  private static Polygon withHoles(Polygon outline, List<Polygon> openings) {
-    return Rings.FACTORY.createPolygon(outline.getExteriorRing(),
-        openings.stream().map(Polygon::getExteriorRing).toArray(LinearRing[]::new));
+  /** Openings that stand alone are simply holes: they need no overlay, and their edges are those that were given. */
+  private static TiledRegion of(PanelSpec panel, Polygon outline, List<Polygon> holes, List<Integer> alone) {
+    List<Contour> contours = contours(panel);
+    CurveRestorer curves = CurveRestorer.of(contours, SetOut.CHORD_ERROR);
+    List<Polygon> others = IntStream.range(0, holes.size()).filter(i -> !alone.contains(i)).mapToObj(holes::get).toList();
+    Geometry joined = others.isEmpty() ? outline
+        : overlay(outline, UnaryUnionOp.union(others), OverlayNG.DIFFERENCE);
+    Bounds bounds = new Bounds(others.isEmpty() ? contours.subList(0, 1) : edges(joined, curves),
+        alone.stream().map(i -> contours.get(i + 1)).toList(), alone);
+    Geometry whole = Rings.withHoles(joined, alone.stream().map(holes::get).toList());
+    EdgeGap gap = new EdgeGap(panel.edgeGap());
+    if (gap.isNone()) {
+      return new TiledRegion(panel, panel.outline().box(), whole, curves, bounds.all(), bounds);
+    }
+    CurveRestorer circles = gap.circles(contours);
+    Geometry inset = gap.inset(whole);
+    return new TiledRegion(panel, panel.outline().box(), inset, circles, sorted(edges(inset, circles)), bounds);
+  }
+
+  /** The outline counter-clockwise, then the openings clockwise. */
+  private static List<Contour> contours(PanelSpec panel) {
+    List<Contour> contours = new ArrayList<>(List.of(panel.outline().counterClockwise()));
+    panel.openings().forEach(opening -> contours.add(hole(opening.outline())));
+    return contours;
+  }
+
+  private static Contour hole(Contour outline) {
+    return outline.counterClockwise().reversed();
+  }
+
+  /**
+   * This region with one more opening.
+   *
+   * @param opened the panel with it
+   * @param index where it stands among the openings
+   * @return empty if the opening is not sound, or touches or almost touches an edge of the region
+   */
+  Optional<OpenedRegion> opened(PanelSpec opened, int index) {
+    Contour outline = hole(opened.openings().get(index).outline());
+    Polygon hole = Rings.polygon(opened.openings().get(index).outline(), SetOut.CHORD_ERROR);
+    if (!hole.isValid() || hole.getArea() <= SetOut.DUST_AREA) {
+      return Optional.empty();
+    }
+    List<Contour> whole = bounds.with(outline, index);
+    EdgeGap gap = new EdgeGap(panel.edgeGap());
+    if (gap.isNone()) {
+      return Optional.of(hole).filter(this::clear)
+          .map(clear -> new OpenedRegion(this, clear, curves.and(outline), Bounds.area(whole), whole));
+    }
+    CurveRestorer circles = gap.circles(contours(opened));
+    return gap.around(hole).filter(this::clear).map(wide -> {
+      List<Contour> inset = new ArrayList<>(edges);
+      inset.add(circles.restore(wide.getExteriorRing().getCoordinates()).reversed());
+      return new OpenedRegion(this, wide, circles, Bounds.area(whole), sorted(inset));
+    });
+  }
+
+  /** Whether a hole lies inside the region, clear of its edges. */
+  private boolean clear(Polygon hole) {
+    Envelope wide = new Envelope(hole.getEnvelopeInternal());
+    wide.expandBy(CLEAR);
+    if (!grid.meets(wide)) {
+      return local.holds(EdgeGrid.middle(wide));
+    }
+    if (prepared == null) {
+      prepared = new PreparedPolygon((Polygonal) geometry);
+      distance = new IndexedFacetDistance(geometry);
+    }
+    return prepared.containsProperly(hole) && !distance.isWithinDistance(hole, CLEAR);
   }
 
   private static Polygon checked(Contour contour, String id, LengthUnit units, Messages texts) throws InputException {
@@ -174,26 +283,8 @@ final class TiledRegion {
     return edges;
   }
 
-  private static Geometry inset(Geometry region, double gap) {
-    BufferParameters square = new BufferParameters(BufferParameters.DEFAULT_QUADRANT_SEGMENTS, BufferParameters.CAP_FLAT,
-        BufferParameters.JOIN_MITRE, BufferParameters.DEFAULT_MITRE_LIMIT);
-    square.setSimplifyFactor(0);
-    return BufferOp.bufferOp(region, -gap, square);
-  }
-
-  /** The circles that the circles among the edges become when the gap is taken off on either side. */
-  private static List<Arc> inset(List<Contour> contours, double gap) {
-    List<Arc> moved = new ArrayList<>();
-    for (Contour contour : contours) {
-      for (Segment segment : contour.segments()) {
-        if (segment instanceof Arc arc && arc.circular()) {
-          moved.add(Arc.circular(arc.centre(), arc.rx() + gap, 0, 2 * Math.PI));
-          if (arc.rx() > gap) {
-            moved.add(Arc.circular(arc.centre(), arc.rx() - gap, 0, 2 * Math.PI));
-          }
-        }
-      }
-    }
-    return moved;
+  /** In an order that does not come from the geometry library. */
+  private static List<Contour> sorted(List<Contour> edges) {
+    return edges.stream().sorted(Comparator.comparing(Contour::box, Box.FROM_LEFT)).toList();
   }
 }
