@@ -56,6 +56,12 @@ public record PanelSpec(String id, String title, String surface, String mounting
         MakingSpec.beforeCutting(), BoardSpec.usual());
   }
 
+  /** This panel with other openings. */
+  public PanelSpec withOpenings(List<OpeningSpec> other) {
+    return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, other, bond, origin, survey,
+        movement, making, board);
+  }
+
   /** This panel with another origin. */
   public PanelSpec withOrigin(OriginSpec other) {
     return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, other, survey,

@@ -8,6 +8,7 @@ import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Line;
 import muralbench.setout.geometry.Segment;
 import muralbench.setout.geometry.Vec;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
@@ -124,9 +125,10 @@ final class CurveRestorer {
     return new Contour(withArcsJoined(segments)).counterClockwise();
   }
 
-  /** The ring from its leftmost corner, so that it does not matter where the geometry library begins it. */
+  /** The ring counter-clockwise from its leftmost corner: it does not matter how the geometry library walks it. */
   private static Coordinate[] fromLeft(Coordinate[] ring) {
     int count = ring.length - 1;
+    int step = Orientation.isCCW(ring) ? 1 : -1;
     int first = 0;
     for (int i = 1; i < count; i++) {
       if (ring[i].compareTo(ring[first]) < 0) {
@@ -135,7 +137,7 @@ final class CurveRestorer {
     }
     Coordinate[] turned = new Coordinate[ring.length];
     for (int i = 0; i < ring.length; i++) {
-      turned[i] = ring[(first + i) % count];
+      turned[i] = ring[Math.floorMod(first + i * step, count)];
     }
     return turned;
   }

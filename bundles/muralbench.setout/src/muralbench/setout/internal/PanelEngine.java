@@ -124,7 +124,8 @@ public final class PanelEngine {
     }
   }
 
-  private PanelSetOut laid(TiledRegion region, Pattern pattern, Motion turned, Vec origin, List<MovementJoint> joints,
+  /** The set-out on a region with a pattern that starts from a place in the wall plane. */
+  PanelSetOut laid(TiledRegion region, Pattern pattern, Motion turned, Vec origin, List<MovementJoint> joints,
       Progress progress) throws InputException {
     Motion placed = turned.then(Motion.shift(origin));
     List<CutCell> cut = cells(region, pattern, placed, progress);
@@ -177,7 +178,8 @@ public final class PanelEngine {
     }
   }
 
-  private void checkSizes(Pattern pattern) throws InputException {
+  /** Refuses tiles larger than the panel, and more cells than can be laid. */
+  void checkSizes(Pattern pattern) throws InputException {
     Box box = panel.outline().box();
     double width = panel.tile().width();
     double height = panel.tile().height();
@@ -200,7 +202,8 @@ public final class PanelEngine {
     }
   }
 
-  private List<CutCell> cells(TiledRegion region, Pattern pattern, Motion placed, Progress progress) {
+  /** What is left of the cells of a pattern, in its order. */
+  List<CutCell> cells(TiledRegion region, Pattern pattern, Motion placed, Progress progress) {
     Box area = region.box(placed.inverse());
     CellCutter cutter = new CellCutter(region, placed);
     int expected = (int) (pattern.density() * area.width() * area.height()) + CELLS_PER_STEP;

@@ -31,6 +31,11 @@ final class PieceNaming {
     this.concentric = concentric;
   }
 
+  /** The movement that takes the bond's coordinates to the wall plane. */
+  Motion placed() {
+    return placed;
+  }
+
   List<Piece> named(List<CutCell> cells) {
     Collection<List<CutCell>> courses = courses(cells);
     int most = courses.stream().mapToInt(List::size).max().orElse(0);

@@ -170,7 +170,7 @@ final class TiledRegion implements CutRegion {
     }
     Box box = edges.stream().map(Contour::box).reduce(Box::and).orElseThrow();
     return new TiledRegion(panel, box, UnaryUnionOp.union(shapes), CurveRestorer.of(edges, SetOut.CHORD_ERROR), edges,
-        new Bounds(edges, List.of(), List.of()));
+        new Bounds(parts.stream().flatMap(part -> part.bounds.all().stream()).toList(), List.of(), List.of()));
   }
 
   private static Geometry union(List<Contour> edges, boolean outer) {

@@ -42,7 +42,18 @@ public final class SetOutBenchmark {
     print("arched panel, 2,000 cells, balanced start", arch, "aim at most 200");
     print("baseline: plain overlay of every cell, 100,000 cells", plain, "scaled up from " + SAMPLE);
     ratio("faster than the plain overlay", plain / hundred, "aim at least 8");
+    dragged("rectangle", "O9");
+    dragged("circle", "O11");
     ratio("200,000 against 100,000 cells", twoHundred / hundred, "aim at most 2.3");
+  }
+
+  private static void dragged(String shape, String opening) throws Exception {
+    Drags drags = Drags.of(10_000, opening);
+    double[] steps = drags.steps();
+    double whole = drags.whole();
+    System.out.printf(Locale.ROOT, "%-58s %9.2f ms   aim at most 5; longest of the path %.1f ms%n",
+        "opening dragged in 10,000 cells, " + shape + ", a step", steps[0], steps[1]);
+    ratio("a step faster than the whole set-out of that panel", whole / steps[0], "");
   }
 
   private static Object setOut(PanelSpec panel) throws Exception {
