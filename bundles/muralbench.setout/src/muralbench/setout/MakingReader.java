@@ -59,7 +59,7 @@ record MakingReader(Ranges ranges) {
       if (bond.isBlank()) {
         throw ranges.error("read.spare.unnamed");
       }
-      allowances = allowances.withPercent(bond, BigDecimal.valueOf(atLeastZero("spare", spare.getPercent())));
+      allowances = allowances.withPercent(bond, BigDecimal.valueOf(atLeastZero("spare", spare.getPercent())).stripTrailingZeros());
     }
     for (TileKind tile : mural.getTileKinds()) {
       if (tile.getBox() < 0) {
