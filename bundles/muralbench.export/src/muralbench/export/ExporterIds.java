@@ -8,8 +8,8 @@ public final class ExporterIds {
 
   /**
    * The cutting list for the tile cutter: {@code cutting-list.pdf}, {@code cutting-list.csv}, {@code cutting-list.xlsx}
-   * and, with every piece, {@code pieces.csv}, with the pieces that share a tile, if there are any, {@code made-up.csv},
-   * and with what to order, {@code order.csv}. One exporter, since they belong together and share their numbering.
+   * and, with every piece, {@code pieces.csv}, with the pieces that share a tile, if any, {@code made-up.csv}, and with
+   * what to order, {@code order.csv}. One exporter, since they belong together and share their numbering.
    */
   public static final String CUTTING_LIST = "cutting-list";
 

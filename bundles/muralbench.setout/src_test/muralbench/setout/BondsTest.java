@@ -39,6 +39,36 @@ class BondsTest {
     assertEquals(share, ceramic / panel.area(), 0.02);
   }
 
+  /** A wall with upright courses is that with level courses laid on its side, and numbered like all walls. */
+  @ParameterizedTest
+  @CsvSource({"running, 0.5", "running, -0.3333", "grid, 0", "grid, 0.25"})
+  void verticalCoursesAreLevelOnesOnTheirSide(String bond, double offset) throws Exception {
+    PanelSetOut vertical = Walls.rectangle(3, 36, 60, 45).tiles(3, 7, 0.125).bond(bond, offset, 0)
+        .setting("courses=vertical").opening(20, 50, 9, 11).from(8.01, 41.03).setOut();
+    PanelSetOut level = Walls.rectangle(36, 3, 45, 60).tiles(7, 3, 0.125).bond(bond, offset, 0)
+        .setting("").opening(50, 20, 11, 9).from(41.03, 8.01).setOut();
+    assertEquals(outlines(level, true), outlines(vertical, false));
+  }
+
+  /** The boxes of all pieces to 0.1 mm, in order of their places. */
+  private static List<String> outlines(PanelSetOut panel, boolean exchanged) {
+    return panel.pieces().stream().map(Piece::box).map(box -> exchanged
+        ? new Box(box.minY(), box.minX(), box.maxY(), box.maxX()) : box)
+        .map(box -> String.format("%.1f %.1f %.1f %.1f", box.minX(), box.minY(), box.maxX(), box.maxY())).sorted().toList();
+  }
+
+  /** Four standing courses of three tiles each, the second and fourth half a tile higher. */
+  @Test
+  void verticalCoursesAreNumberedUpwardsAndToTheRight() throws Exception {
+    Pattern pattern = pattern("running", Walls.tile(3, 6), 0, 0.5, "courses=vertical");
+    List<Cell> cells = new ArrayList<>();
+    pattern.cells(new Box(1, 1, 11 * Walls.IN, 17 * Walls.IN), cells::add);
+    Cell second = cells.stream().filter(cell -> cell.course() == 1 && cell.position() == 1).findFirst().orElseThrow();
+    assertEquals(3 * Walls.IN, second.face().box().minX(), 1e-9);
+    assertEquals(9 * Walls.IN, second.face().box().minY(), 1e-9);
+    assertThrows(InputException.class, () -> pattern("running", Walls.tile(3, 6), 0, 0.5, "courses=up"));
+  }
+
   @Test
   void aHexagonMeasuresUpByFormula() throws Exception {
     Contour face = first(pattern("hexagon", Walls.tile(6, 6), 3, 0, "")).face();

@@ -107,6 +107,40 @@ class SetOutChecksTest {
     findings.forEach(finding -> assertEquals(Grade.ERROR, finding.grade()));
   }
 
+  private static PanelSpec classed(String tileClass, double warpage, double offset, double joint) {
+    TileSpec tile = tile(24, 6, 0, -1).withClass(tileClass, warpage < 0 ? -1 : warpage * IN);
+    return panel("A", tile, joint, running(offset), BALANCED, rectangle(0, 0, 120, 96));
+  }
+
+  /** Rectified with 1/32 in of warpage: 1/8 + 1/32 = 5/32 in (trade consultant); calibrated: 3/16 in. */
+  @ParameterizedTest
+  @CsvSource({"rectified, 0.03125, 0.125, 5/32 in", "calibrated, 0, 0.15625, 3/16 in", "calibrated, -1, 0.125, 3/16 in"})
+  void asksForTheJointOfTheClassAndTheWarpageOnTop(String tileClass, double warpage, double joint, String least)
+      throws InputException {
+    Finding finding = only(of("joint.offset.narrow", classed(tileClass, warpage, 0.25, joint)));
+    assertTrue(finding.message().contains(least) && finding.message().contains(tileClass), finding.message());
+    assertEquals(List.of(), of("joint.offset.narrow", classed(tileClass, warpage, 0.25, joint + 0.0625)));
+  }
+
+  /** The rule needs class and warpage; where one is missing that is said, and nothing is held against the joint. */
+  @ParameterizedTest
+  @CsvSource({"not-known, -1, its class and its warpage", "not-known, 0, its class", "rectified, -1, its warpage"})
+  void saysWhatIsNotKnownOfLargeOffsetTile(String tileClass, double warpage, String what) throws InputException {
+    Finding finding = only(of("joint.offset.unknown", classed(tileClass, warpage, 0.25, 0.25)));
+    assertEquals(Grade.ADVICE, finding.grade());
+    assertTrue(finding.message().contains(what + ", which"), finding.message());
+    assertEquals(List.of(), of("joint.offset.unknown", classed("rectified", 0, 0.25, 0.25)));
+    assertEquals(List.of(), of("joint.offset.unknown", classed(tileClass, warpage, 0, 0.25)));
+  }
+
+  /** A trade letter gives 1/8 in for rectified and 3/16 in for calibrated tile. */
+  @ParameterizedTest
+  @CsvSource({"rectified, 0.0625, 1", "rectified, 0.125, 0", "calibrated, 0.125, 1", "calibrated, 0.1875, 0",
+      "not-known, 0.0625, 0"})
+  void advisesTheJointThatIsUsualForTheClass(String tileClass, double joint, int count) throws InputException {
+    assertEquals(count, of("joint.class", classed(tileClass, 0, 0, joint)).size());
+  }
+
   /** Side being offset over 15 in: 33 % at most (CTEF column). The upright 8 by 24 is offset along its short side. */
   @ParameterizedTest
   @CsvSource({"24, 8, 0.5, 1", "24, 8, 0.34, 1", "24, 8, 0.6, 1", "24, 8, 0.3333333333333333, 0", "24, 8, 0.33, 0",

@@ -1,15 +1,22 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.setout.bond;
 
+import java.util.List;
 import java.util.Map;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 
 /**
  * Straight courses of equal tiles, each shifted against the course below by a share of the module: 0 lays a grid, 1/2 a
- * running bond, 1/3 a stepped one. The repeat is one module wide and one course module high.
+ * running bond, 1/3 a stepped one. Courses lie level, or stand upright, each shifted up against the one on its left. The
+ * repeat is one module wide and one course module high.
  */
 final class CourseBond implements Bond {
+  /** The setting that says which way the courses run. */
+  private static final String COURSES = "courses";
+  private static final String LEVEL = "level";
+  private static final String VERTICAL = "vertical";
+
   private final String kind;
   private final boolean shifted;
 
@@ -34,6 +41,13 @@ final class CourseBond implements Bond {
   }
 
   @Override
+  public List<BondSetting> settings() {
+    Messages messages = Messages.of(CourseBond.class);
+    return List.of(new BondSetting(COURSES, messages.text("setting.courses"), LEVEL,
+        messages.text("setting.courses.hint")));
+  }
+
+  @Override
   public BondRequest sample() {
     return shifted ? BondRequest.sample(140, 68, 0.5, Map.of()) : Bond.super.sample();
   }
@@ -49,6 +63,11 @@ final class CourseBond implements Bond {
     if (shifted && offset == 0) {
       throw new InputException("bond.offset", messages.text("offset.missing"), messages.text("offset.missing.remedy"));
     }
-    return new CoursePattern(request.tile().width(), request.tile().height(), request.joint(), offset);
+    double width = request.tile().width();
+    double height = request.tile().height();
+    if (new BondSettings(request).word(COURSES, LEVEL, LEVEL, VERTICAL).equals(VERTICAL)) {
+      return new VerticalCourses(new CoursePattern(height, width, request.joint(), offset));
+    }
+    return new CoursePattern(width, height, request.joint(), offset);
   }
 }

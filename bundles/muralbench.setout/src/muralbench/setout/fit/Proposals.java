@@ -12,7 +12,6 @@ import muralbench.base.length.LengthUnit;
 import muralbench.setout.OriginSpec;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.bond.BondRegistry;
-import muralbench.setout.check.internal.NarrowJoint;
 import muralbench.setout.fit.Alternative.Kind;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
@@ -20,12 +19,10 @@ import muralbench.setout.geometry.Segment;
 import muralbench.setout.geometry.Vec;
 import muralbench.setout.internal.FaceRow;
 import muralbench.setout.internal.PanelEngine;
+import muralbench.setout.joint.JointRules;
 
 /** Works out which changes of a panel may bring whole tiles or better cuts. */
 final class Proposals {
-  /** How much wider than now a joint may be made, mm: 1/8 in, common practice. */
-  static final double WIDER_JOINT = 3.175;
-
   private static final double EXACT = 1e-6;
   private static final int STARTS = 4;
   private static final int JOINTS = 4;
@@ -77,12 +74,12 @@ final class Proposals {
   }
 
   /**
-   * Joints with which n whole tiles fit: (span - n * face) / (n - 1), from the least that ANSI A108.02 §4.3.8, as
-   * quoted in the trade press, allows for the tile.
+   * Joints with which n whole tiles fit: (span - n * face) / (n - 1), in the range that {@link JointRules} permit.
    */
   private List<Proposal> joints() {
-    double least = NarrowJoint.least(panel.tile());
-    double most = Math.min(panel.joint() + WIDER_JOINT, Math.min(panel.tile().width(), panel.tile().height()) - EXACT);
+    JointRules rules = JointRules.of(panel);
+    double least = rules.least();
+    double most = Math.min(rules.most(), Math.min(panel.tile().width(), panel.tile().height()) - EXACT);
     TreeSet<Double> fitting = new TreeSet<>();
     for (FaceRow row : rows()) {
       double span = row.span() - 2 * panel.edgeGap();

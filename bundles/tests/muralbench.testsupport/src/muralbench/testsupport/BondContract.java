@@ -52,6 +52,7 @@ public abstract class BondContract {
     return Stream.of(new BondRequest(square, 3.175, 0, Map.of()), new BondRequest(square, 3.175, 1.0 / 3, Map.of()),
         new BondRequest(brick, 2, 0.5, Map.of()), new BondRequest(brick, 0, 0.25, Map.of()),
         new BondRequest(weave, 1, 0.5, Map.of()),
+        new BondRequest(brick, 2, 1.0 / 3, Map.of("courses", "vertical")),
         new BondRequest(square, 3.175, 0, Map.of("radius", "762", "rings", "146, 146, 146")),
         new BondRequest(square, 3.175, 0, Map.of("cells", "0 0 1 1; 1 0 2 1", "repeat", "3 0; 1 1")));
   }

@@ -136,8 +136,8 @@ final class CutTables {
   }
 
   /**
-   * One row for every piece that comes from a tile together with others, the pieces of one tile below each other: how far
-   * from the left and the lower edge of the tile the rectangle around the piece lies, and by how many degrees
+   * One row for every piece that comes from a tile together with others, the pieces of one tile below each other: how
+   * far from the left and the lower edge of the tile the rectangle around the piece lies, and by how many degrees
    * counter-clockwise it is turned from how it is drawn.
    */
   Table madeUp() {

@@ -10,9 +10,11 @@ import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
 import muralbench.setout.OpeningSpec;
 import muralbench.setout.PanelSetOut;
+import muralbench.setout.PanelSpec;
 import muralbench.setout.Piece;
 import muralbench.setout.TileSpec;
 import muralbench.setout.geometry.Box;
+import muralbench.setout.joint.JointRules;
 import muralbench.setout.movement.MovementAxis;
 import muralbench.setout.movement.MovementJoint;
 import muralbench.setout.survey.OutOfTrue;
@@ -35,6 +37,7 @@ final class PanelNotes {
     notes.add(first(facts.first().piece(), firstTile));
     notes.add(datum(facts));
     notes.add(dimensions(facts));
+    notes.add(lippage(facts.panel().spec()));
     movement(facts).ifPresent(notes::add);
     survey(facts.panel()).ifPresent(notes::add);
     notes.addAll(openings(facts, window));
@@ -97,6 +100,12 @@ final class PanelNotes {
         texts.text(facts.floor() ? "from.corner" : "from.datum"), "course", facts.first().piece().course());
   }
 
+  private String lippage(PanelSpec panel) {
+    JointRules rules = JointRules.of(panel);
+    return texts.text(rules.warpageKnown() ? "note.lippage" : "note.lippage.unknown", "most",
+        fine(rules.lippage(panel.joint())), "flat", fine(JointRules.lippageOfFlatTile(panel.joint())));
+  }
+
   private Optional<String> movement(PanelFacts facts) {
     String list = facts.panel().movement().stream().map(joint -> movement(facts, joint))
         .collect(Collectors.joining("; "));
@@ -125,6 +134,10 @@ final class PanelNotes {
 
   private static boolean onFloor(PanelSetOut panel) {
     return panel.spec().surface().equals("floor");
+  }
+
+  private String fine(double length) {
+    return LengthText.fine(length, units);
   }
 
   private String shown(double length) {

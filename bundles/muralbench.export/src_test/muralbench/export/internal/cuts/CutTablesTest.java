@@ -70,8 +70,8 @@ class CutTablesTest {
   }
 
   /**
-   * A column of tiles of 6 in between cuts of 2-31/32 in on both sides, painted after cutting: with a kerf of 1/16 in two
-   * cuts are just a tile.
+   * A column of tiles of 6 in between cuts of 2-31/32 in on both sides, painted after cutting: with a kerf of 1/16 in
+   * two cuts are just a tile.
    */
   private static MuralSetOut halves() throws InputException {
     double cut = 2.96875 * 25.4;
@@ -87,7 +87,8 @@ class CutTablesTest {
   void piecesThatShareATileAreListedTogether() throws InputException {
     List<List<Object>> rows = tables(halves()).madeUp().rows();
     assertEquals(List.of(1, 1, 2, 2), rows.stream().map(row -> row.get(0)).toList());
-    assertEquals(List.of("A-01-01", "A-01-03", "A-02-01", "A-02-03"), rows.stream().map(row -> row.get(5)).sorted().toList());
+    assertEquals(List.of("A-01-01", "A-01-03", "A-02-01", "A-02-03"),
+        rows.stream().map(row -> row.get(5)).sorted().toList());
     assertEquals(List.of(6.0, 6.0), rows.stream().limit(2).map(row -> row.get(14)).toList());
     assertEquals(List.of(), tables(mural).madeUp().rows());
   }

@@ -8,24 +8,25 @@ import muralbench.base.Grade;
 import muralbench.setout.MuralSetOut;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
+import muralbench.setout.joint.JointRules;
 
 /**
  * Where the side being offset is over 15 in nominal, courses are offset by 33 % at most: ANSI A108.02 and the TCNA
  * Handbook, as told by the Ceramic Tile Education Foundation. A third counts as 33 %.
  */
 final class LargeOffset implements Rule {
-  private static final double MOST = 1.0 / 3;
-
   @Override
   public void look(MuralSetOut mural, Consumer<Finding> found) {
     Report report = new Report("offset.large", mural.spec().units());
     for (PanelSetOut panel : mural.panels()) {
       PanelSpec spec = panel.spec();
-      double side = spec.tile().width();
-      double share = Offset.share(spec);
-      if (Offset.isLarge(side) && share > MOST + Report.ROUNDING) {
-        found.accept(report.finding(Grade.ERROR, spec.id(), "", Map.of("offset", share, "most", MOST, "side", side),
-            "percent", (int) Math.ceil(share * 100 - Report.ROUNDING), "side", report.shown(side)));
+      JointRules rules = JointRules.of(spec);
+      double side = rules.shifted();
+      double share = rules.offset();
+      if (rules.isOffsetTooFar()) {
+        found.accept(report.finding(Grade.ERROR, spec.id(), "",
+            Map.of("offset", share, "most", JointRules.LARGE_OFFSET, "side", side), "percent",
+            (int) Math.ceil(share * 100 - Report.ROUNDING), "side", report.shown(side)));
       }
     }
   }

@@ -9,6 +9,7 @@ import muralbench.base.Finding;
 import muralbench.base.Grade;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.PieceKind;
+import muralbench.setout.joint.JointRules;
 
 /** Narrow pieces of one panel, told in one finding however many there are. */
 final class NarrowPieces {
@@ -27,7 +28,7 @@ final class NarrowPieces {
    * two halves and the joint between them make, so half a joint less will do.
    */
   static NarrowPieces underHalf(PanelSetOut panel) {
-    double missing = Offset.share(panel.spec()) > 0 ? panel.spec().joint() / 2 : 0;
+    double missing = JointRules.of(panel.spec()).offset() > 0 ? panel.spec().joint() / 2 : 0;
     return new NarrowPieces(panel.spec().id(), panel.pieces().stream().filter(piece -> piece.kind() != PieceKind.WHOLE)
         .map(Narrowness::of).filter(piece -> piece.width() < piece.face() / 2 - missing - Slivers.EXACTNESS)
         .sorted(Comparator.comparingLong(NarrowPieces::exactly)).toList());

@@ -13,9 +13,10 @@ public interface Rule {
 
   /** All rules. */
   static List<Rule> all() {
-    return List.of(new NarrowJoint(), new WideJoint(), new NarrowOffsetJoint(), new LargeOffset(), new SmallCuts(),
-        new Slivers(), new ThinWebs(), new FrostBody(), new OverlappingPanels(), new OverlappingOpenings(),
-        new LevelCourses(), new BelowFloor(), new ElectricalOpening(), new CuttingDust(), new SurveyMisfit(), new UncheckedSurvey(),
+    return List.of(new NarrowJoint(), new WideJoint(), new NarrowOffsetJoint(), new ClassJoint(), new LargeOffset(),
+        new SmallCuts(), new Slivers(), new ThinWebs(), new FrostBody(), new OverlappingPanels(),
+        new OverlappingOpenings(), new LevelCourses(), new BelowFloor(), new ElectricalOpening(), new CuttingDust(),
+        new SurveyMisfit(), new UncheckedSurvey(),
         new OutOfSquare(), new MovementJoints(), new PerimeterJoints(), new PanelLift());
   }
 }
