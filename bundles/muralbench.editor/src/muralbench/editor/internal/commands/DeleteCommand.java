@@ -8,7 +8,7 @@ import muralbench.model.Mural;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
-/** Takes panels, openings or kinds of tile out of the mural. */
+/** Takes panels, openings or kinds of tile out of the mural; what other panels took from them, one of those has then. */
 public final class DeleteCommand extends ModelCommand {
   private static final Messages TEXTS = Messages.of(DeleteCommand.class);
 
@@ -29,6 +29,7 @@ public final class DeleteCommand extends ModelCommand {
 
   @Override
   protected void change() {
+    new Heirs(mural(), things).settle();
     things.forEach(EcoreUtil::remove);
   }
 }

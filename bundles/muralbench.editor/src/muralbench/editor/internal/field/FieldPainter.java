@@ -4,6 +4,7 @@ package muralbench.editor.internal.field;
 import java.util.List;
 import java.util.Optional;
 import muralbench.base.Messages;
+import muralbench.setout.OriginSpec;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
@@ -50,8 +51,17 @@ public final class FieldPainter {
     graphics.setForegroundColor(style.of(Tint.EDGE));
     graphics.setLineWidth(picture.field().isPresent() ? 2 : 1);
     picture.outline().ifPresent(paper::draw);
+    picture.field().ifPresent(field -> repeatedOpenings(paper, field));
     picture.focus().ifPresent(at -> focus(paper, at));
     title(paper, picture);
+  }
+
+  /** Openings that a panel has from another one; they are no things of the wall that could be picked. */
+  private static void repeatedOpenings(Paper paper, PieceField field) {
+    PanelSpec spec = field.setOut().spec();
+    if (spec.origin() instanceof OriginSpec.Repeated) {
+      spec.openings().forEach(opening -> paper.draw(opening.outline()));
+    }
   }
 
   private void ground(Paper paper, PanelPicture picture) {

@@ -12,6 +12,7 @@ import muralbench.model.PathOutline;
 import muralbench.model.Point;
 import muralbench.model.PolygonOutline;
 import muralbench.model.RectangleOutline;
+import muralbench.model.RepeatedOutline;
 import muralbench.setout.MuralReader;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
@@ -50,7 +51,7 @@ public final class Outlines {
 
   /**
    * Moves and stretches an outline from its frame to another; a circle stays one, as large as fits, and what was measured
-   * on site is not stretched.
+   * on site or repeats another panel is not stretched.
    */
   public static void fit(Outline outline, Frame from, Frame to) {
     PathFit fit = PathFit.of(from, to);
@@ -65,6 +66,9 @@ public final class Outlines {
       }
     } else if (outline instanceof PathOutline p) {
       p.setData(fitted(p.getData(), fit));
+    } else if (outline instanceof RepeatedOutline r && from.sameSize(to)) {
+      r.setX(Frame.clean(r.getX() + to.x() - from.x()));
+      r.setY(Frame.clean(r.getY() + to.y() - from.y()));
     } else {
       MeasuredShapes.move(outline, from, to);
     }

@@ -33,12 +33,12 @@ record Preview(Panel panel, Optional<PieceField> field) {
           thing instanceof Opening ? copy.getOpenings().get(panel.getOpenings().indexOf(thing)) : copy;
       Placement.frame(counterpart).ifPresent(from -> Placement.place(counterpart, from, to));
     });
-    return new Preview(copy, setOut(copy, bonds));
+    return new Preview(copy, setOut(copy, panel, bonds));
   }
 
-  private static Optional<PieceField> setOut(Panel copy, BondRegistry bonds) {
+  private static Optional<PieceField> setOut(Panel copy, Panel panel, BondRegistry bonds) {
     try {
-      PanelSpec spec = MuralReader.panel(copy);
+      PanelSpec spec = MuralReader.panel(copy, panel);
       return PanelTask.quick(spec)
           ? Optional.of(new PieceField(SetOut.panel(spec, bonds, Progress.NONE)))
           : Optional.empty();

@@ -16,6 +16,7 @@ import muralbench.editor.internal.parts.ScenePart;
 import muralbench.model.Mural;
 import muralbench.model.Opening;
 import muralbench.model.Panel;
+import muralbench.model.RepeatedOutline;
 import muralbench.setout.PanelSetOut;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.RectangleFigure;
@@ -59,7 +60,8 @@ public final class CreatePolicy extends GraphicalEditPolicy {
     if (!thing.opening()) {
       return new AddPanelCommand(mural, frame(thing, request));
     }
-    return part.thing() instanceof Panel panel
+    // The openings of a panel that repeats another are those of the other.
+    return part.thing() instanceof Panel panel && !(panel.getOutline() instanceof RepeatedOutline)
         ? new AddOpeningCommand(mural, panel, thing.kind(), thing.outline(frame(thing, request))) : null;
   }
 
