@@ -54,7 +54,7 @@ public final class PanelChange {
       fixed.setX(at.corner().x());
       fixed.setY(at.corner().y());
       panel.setOrigin(fixed);
-    } else if (!(panel.getOrigin() instanceof BalancedOrigin)) {
+    } else if (origin instanceof OriginSpec.Balanced && !(panel.getOrigin() instanceof BalancedOrigin)) {
       panel.setOrigin(MAKE.createBalancedOrigin());
     }
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import muralbench.base.Messages;
 import muralbench.editor.OpenMural;
+import muralbench.editor.RepeatedPanel;
 import muralbench.model.Opening;
 import muralbench.model.Panel;
 import org.eclipse.core.commands.AbstractHandler;
@@ -29,7 +30,7 @@ public abstract class PanelHandler extends AbstractHandler {
     if (mural != null) {
       Shell shell = HandlerUtil.getActiveShellChecked(event);
       ISelection selection = editor.getSite().getSelectionProvider().getSelection();
-      panel(mural, selection).ifPresentOrElse(panel -> open(shell, mural, panel),
+      panel(mural, selection).ifPresentOrElse(panel -> open(shell, mural, meant(panel)),
           () -> MessageDialog.openInformation(shell, TEXTS.text("select.title"), TEXTS.text("select.message")));
     }
     return null;
@@ -46,6 +47,11 @@ public abstract class PanelHandler extends AbstractHandler {
     }
     List<Panel> all = mural.mural().getPanels();
     return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
+  }
+
+  /** The panel that the command changes: one that repeats another has no layout of its own. */
+  protected Panel meant(Panel selected) {
+    return RepeatedPanel.original(selected);
   }
 
   /** Does the work. */

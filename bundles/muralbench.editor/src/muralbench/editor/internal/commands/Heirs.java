@@ -36,23 +36,15 @@ final class Heirs {
   }
 
   private Optional<Panel> toSettle() {
-    return mural.getPanels().stream().filter(panel -> !gone.contains(panel)).map(Heirs::source)
+    return mural.getPanels().stream().filter(panel -> !gone.contains(panel)).map(PanelSource::of)
         .filter(source -> source != null && gone.contains(source)).findFirst();
-  }
-
-  /** The panel that a panel takes something from; null if there is none. */
-  static Panel source(Panel panel) {
-    if (panel.getOutline() instanceof RepeatedOutline repeated) {
-      return repeated.getPanel();
-    }
-    return panel.getOrigin() instanceof SharedOrigin shared ? shared.getPanel() : null;
   }
 
   private void settle(Panel old) {
     List<RepeatedOutline> repeats = new ArrayList<>();
     List<Panel> shares = new ArrayList<>();
     for (Panel panel : mural.getPanels()) {
-      if (!gone.contains(panel) && source(panel) == old) {
+      if (!gone.contains(panel) && PanelSource.of(panel) == old) {
         if (panel.getOutline() instanceof RepeatedOutline repeated) {
           repeats.add(repeated);
         } else {

@@ -16,6 +16,7 @@ import muralbench.model.Mounting;
 import muralbench.model.MuralFactory;
 import muralbench.model.Origin;
 import muralbench.model.Panel;
+import muralbench.model.RepeatedOutline;
 import muralbench.model.Setting;
 import muralbench.model.Surface;
 import muralbench.model.TileKind;
@@ -50,7 +51,25 @@ final class PanelLines {
     lines.add(Entries.words("title", "general", panel::getTitle, panel::setTitle));
     lines.add(Entries.choice("surface", "general", Surface.class, panel::getSurface, panel::setSurface));
     lines.add(Entries.choice("mounting", "general", Mounting.class, panel::getMounting, panel::setMounting));
-    lines.addAll(new OutlineLines(panel, unit, panel::setOutline).lines());
+    if (panel.getOutline() instanceof RepeatedOutline repeated) {
+      lines.addAll(new RepeatLines(mural, panel, repeated).lines());
+    } else {
+      lines.addAll(own());
+    }
+    GapLine.of(mural, panel).ifPresent(lines::add);
+    if (panel.getMounting() == Mounting.REMOVABLE) {
+      lines.addAll(new BoardLines(panel, unit).lines());
+    }
+    lines.add(result("pieces", setOut -> setOut.pieces().size()));
+    lines.add(result("whole", PanelSetOut::whole));
+    lines.add(result("cut", PanelSetOut::cut));
+    lines.add(result("tilesToOrder", PanelSetOut::tilesToOrder));
+    return lines;
+  }
+
+  /** What a panel has that repeats no other. */
+  private List<Property> own() {
+    List<Property> lines = new ArrayList<>(new OutlineLines(panel, unit, panel::setOutline).lines());
     lines.add(tile());
     lines.add(Entries.length("joint", "tiling", unit, Range.NOT_NEGATIVE, panel::getJoint, panel::setJoint));
     lines.add(Entries.length("edgeGap", "tiling", unit, Range.NOT_NEGATIVE, panel::getEdgeGap, panel::setEdgeGap));
@@ -61,21 +80,13 @@ final class PanelLines {
       mural.bonds().find(panel.getBond().getKind())
           .ifPresent(bond -> bond.settingNames().forEach(name -> lines.add(setting(name))));
     }
-    lines.add(Entries.choice("origin", "tiling", Start.class,
-        () -> panel.getOrigin() instanceof FixedOrigin ? Start.FIXED : Start.BALANCED, this::start));
+    lines.add(new OriginLine(mural, panel).line(this::start));
     if (panel.getOrigin() instanceof FixedOrigin origin) {
       lines.add(Entries.length("originX", "tiling", unit, Range.ANY, origin::getX, origin::setX));
       lines.add(Entries.length("originY", "tiling", unit, Range.ANY, origin::getY, origin::setY));
     }
     lines.addAll(new StartLines(mural, panel).lines());
     lines.addAll(new MovementLines(mural, panel).lines());
-    if (panel.getMounting() == Mounting.REMOVABLE) {
-      lines.addAll(new BoardLines(panel, unit).lines());
-    }
-    lines.add(result("pieces", setOut -> setOut.pieces().size()));
-    lines.add(result("whole", PanelSetOut::whole));
-    lines.add(result("cut", PanelSetOut::cut));
-    lines.add(result("tilesToOrder", PanelSetOut::tilesToOrder));
     return lines;
   }
 
