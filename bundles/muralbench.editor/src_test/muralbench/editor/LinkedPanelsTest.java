@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import muralbench.editor.internal.commands.AddPanelCommand;
 import muralbench.editor.internal.commands.DeleteCommand;
 import muralbench.editor.internal.commands.OwnLayout;
 import muralbench.editor.internal.commands.PlaceCommand;
@@ -192,6 +193,15 @@ class LinkedPanelsTest {
     open.execute(ModelCommand.of("own", mural, () -> OwnLayout.give(mural, mirrored)));
     assertEquals(area, Outlines.contour(mirrored.getOutline()).orElseThrow().area(), 1e-3);
     assertEquals(frame.x(), Placement.frame(mirrored).orElseThrow().x(), 1e-5);
+  }
+
+  @Test
+  void aNewPanelBesideARepeatTakesTheTileOfTheOriginal() {
+    Frame place = Placement.frame(repeat(a, false)).orElseThrow();
+    AddPanelCommand add = new AddPanelCommand(mural, place.moved(place.width(), 0));
+    open.execute(add);
+    assertSame(a.getTileKind(), add.panel().getTileKind());
+    assertEquals(a.getJoint(), add.panel().getJoint());
   }
 
   @Test

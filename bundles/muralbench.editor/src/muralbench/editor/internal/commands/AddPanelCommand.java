@@ -4,6 +4,7 @@ package muralbench.editor.internal.commands;
 import java.util.Optional;
 import muralbench.base.Messages;
 import muralbench.editor.ModelCommand;
+import muralbench.editor.RepeatedPanel;
 import muralbench.editor.internal.geometry.Frame;
 import muralbench.editor.internal.geometry.Outlines;
 import muralbench.editor.internal.geometry.Placement;
@@ -43,7 +44,8 @@ public final class AddPanelCommand extends ModelCommand {
 
   @Override
   protected void change() {
-    Optional<Panel> neighbour = mural().getPanels().stream().min((a, b) -> Double.compare(distance(a), distance(b)));
+    Optional<Panel> neighbour = mural().getPanels().stream().min((a, b) -> Double.compare(distance(a), distance(b)))
+        .map(RepeatedPanel::original);
     panel.setId(Names.freePanelId(mural()));
     panel.setTitle("");
     panel.setOutline(outline);

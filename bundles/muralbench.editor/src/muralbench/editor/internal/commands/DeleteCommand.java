@@ -2,9 +2,11 @@
 package muralbench.editor.internal.commands;
 
 import java.util.List;
+import java.util.Objects;
 import muralbench.base.Messages;
 import muralbench.editor.ModelCommand;
 import muralbench.model.Mural;
+import muralbench.model.Panel;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
@@ -24,7 +26,7 @@ public final class DeleteCommand extends ModelCommand {
   /** A kind of tile that a panel is made of stays. */
   @Override
   public boolean canExecute() {
-    return mural().getPanels().stream().noneMatch(panel -> things.contains(panel.getTileKind()));
+    return mural().getPanels().stream().map(Panel::getTileKind).filter(Objects::nonNull).noneMatch(things::contains);
   }
 
   @Override

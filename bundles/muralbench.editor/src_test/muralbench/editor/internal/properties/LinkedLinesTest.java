@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.stream.Stream;
 import muralbench.editor.OpenMural;
 import muralbench.editor.RepeatedPanel;
 import muralbench.editor.SampleMural;
@@ -18,8 +17,6 @@ import muralbench.model.RectangleOutline;
 import muralbench.model.RepeatedOutline;
 import muralbench.model.SharedLine;
 import muralbench.model.SharedOrigin;
-import org.eclipse.jface.viewers.ILabelProvider;
-import org.eclipse.ui.views.properties.IPropertyDescriptor;
 import org.junit.jupiter.api.Test;
 
 class LinkedLinesTest {
@@ -38,10 +35,8 @@ class LinkedLinesTest {
 
   /** The choices of a line, as they read. */
   private List<String> choices(Panel panel, String id) {
-    IPropertyDescriptor line = Stream.of(lines(panel).getPropertyDescriptors())
-        .filter(each -> each.getId().equals(id)).findFirst().orElseThrow();
-    ILabelProvider labels = line.getLabelProvider();
-    return Stream.iterate(0, i -> i + 1).map(labels::getText).takeWhile(text -> !text.isEmpty()).toList();
+    return new PanelLines(mural, panel).lines().stream().filter(line -> line.id().equals(id))
+        .map(line -> List.of(line.choices())).findFirst().orElseThrow();
   }
 
   @Test
