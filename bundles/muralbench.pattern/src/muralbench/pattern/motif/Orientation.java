@@ -102,6 +102,16 @@ public enum Orientation {
     return COS[quarterTurns];
   }
 
+  /** The new first coordinate of a direction. */
+  public int alongX(int x, int y) {
+    return xx() * x + xy() * y;
+  }
+
+  /** The new second coordinate of a direction. */
+  public int alongY(int x, int y) {
+    return yx() * x + yy() * y;
+  }
+
   /** The movement that brings a drawing from a box at (0, 0) to its place in the box, turned if need be, at (0, 0). */
   public Isometry in(double width, double height) {
     double left = Math.min(0, xx() * width) + Math.min(0, xy() * height);

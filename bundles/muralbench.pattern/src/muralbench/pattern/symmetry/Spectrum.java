@@ -11,8 +11,8 @@ import muralbench.setout.geometry.Vec;
 
 /**
  * The Fourier coefficients of the colours of a repeating drawing: the integral of exp(-2 pi i (h x + k y)) over the
- * areas of one cell, x and y in edges of the cell, divided by the area of the cell. They depend on nothing but where each
- * colour is: not on how areas are divided, nor on the cell they were drawn in. The integrals over areas are taken as
+ * areas of one cell, x and y in edges of the cell, divided by the area of the cell. They depend on nothing but where
+ * each colour is: not on how areas are divided, nor on the cell they were drawn in. The integrals over areas are taken as
  * line integrals along their edges (Green's theorem) with Gauss-Legendre quadrature.
  */
 final class Spectrum {
@@ -71,8 +71,7 @@ final class Spectrum {
     List<Node> nodes = new ArrayList<>();
     for (Contour contour : patch.contours()) {
       for (Segment segment : contour.segments()) {
-        Vec span = cell.fractions(new Vec(segment.box().width(), segment.box().height()));
-        double waves = REACH * (Math.abs(span.x()) + Math.abs(span.y()));
+        double waves = REACH * Math.max(span(cell, segment, 1), span(cell, segment, -1));
         int parts = (int) Math.ceil(waves / WAVES) + (segment.straight() ? 0 : 8);
         for (int i = 0; i < Math.max(1, parts); i++) {
           addNodes(nodes, cell, segment, (double) i / Math.max(1, parts), 1.0 / Math.max(1, parts));
@@ -80,6 +79,12 @@ final class Spectrum {
       }
     }
     return nodes;
+  }
+
+  /** How far one diagonal of the box around a segment reaches, in edges of the cell. */
+  private static double span(Cell cell, Segment segment, int sense) {
+    Vec span = cell.fractions(new Vec(segment.box().width(), sense * segment.box().height()));
+    return Math.abs(span.x()) + Math.abs(span.y());
   }
 
   private static void addNodes(List<Node> nodes, Cell cell, Segment segment, double from, double width) {

@@ -12,7 +12,7 @@ import net.jqwik.api.constraints.DoubleRange;
 
 /** The group is found wherever the pattern lies and however it is turned. */
 class SymmetryFinderProperties {
-  @Property(tries = 60)
+  @Property(tries = 120)
   void theGroupIsFoundWhereverThePatternLies(@ForAll WallpaperGroup group, @ForAll @DoubleRange(max = 6) double angle,
       @ForAll @DoubleRange(max = 3) double x, @ForAll @DoubleRange(min = 0.7, max = 0.9) double height) {
     Isometry moved = new Isometry(Math.cos(angle), -Math.sin(angle), Math.sin(angle), Math.cos(angle), new Vec(x, 0.3));
