@@ -115,6 +115,18 @@ class SharedGridTest {
     }
   }
 
+  @Test
+  void aPanelThatCannotBeLaidLeavesTheOthersTheirGrid() throws InputException {
+    OriginSpec balanced = new OriginSpec.Balanced();
+    PanelSpec broken = new PanelSpec("B", "", "wall", "fixed", Walls.tile(6, 6), IN / 8, 0,
+        Contour.rectangle(60 * IN, 36 * IN, 40 * IN, 47 * IN),
+        List.of(new OpeningSpec("B1", "window", Contour.rectangle(90 * IN, 40 * IN, 20 * IN, 20 * IN))),
+        BondSpec.grid(), balanced);
+    List<PanelSpec> both = field(balanced, panel("A", 0, 50, BondSpec.grid(), balanced), broken);
+    assertTrue(SetOut.panel(both.get(0), BondRegistry.standard(), Progress.NONE).pieces().size() > 50);
+    assertThrows(InputException.class, () -> SetOut.panel(both.get(1), BondRegistry.standard(), Progress.NONE));
+  }
+
   /** A joint that one panel asks for shifts the tiles of the next as in one panel with an opening. */
   @Test
   void movementJointsRunOnThroughAllPanelsOfAGrid() throws InputException {

@@ -54,7 +54,12 @@ final class FieldLaying {
   Field field() throws InputException {
     List<TiledRegion> parts = new ArrayList<>();
     for (PanelSpec part : shared.panels()) {
-      parts.add(TiledRegion.of(part, layings.units()));
+      try {
+        parts.add(TiledRegion.of(part, layings.units()));
+      } catch (InputException e) {
+        // That panel is refused itself, and the others are laid without it.
+        continue;
+      }
     }
     PanelSpec whole = panel.withOrigin(shared.start()).withMovement(movement());
     return new PanelEngine(whole, layings.units()).field(TiledRegion.together(whole, parts), layings);

@@ -11,6 +11,7 @@ import muralbench.export.internal.pdf.Pen;
 import muralbench.export.internal.pdf.Placing;
 import muralbench.export.internal.pdf.Type;
 import muralbench.setout.OpeningSpec;
+import muralbench.setout.PanelGap;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.geometry.Box;
@@ -56,7 +57,7 @@ final class WallDrawing {
     if (plan.wall()) {
       floor(placing.of(plan.window()), placing.y(0));
     }
-    name();
+    name(units);
     // The ground of a name that just fits would eat into the edges.
     canvas.stroke(plan.drawn().stream().map(panel -> placing.of(panel.spec().outline())).toList(), Pen.THICK);
   }
@@ -68,19 +69,21 @@ final class WallDrawing {
   }
 
   /** Names every panel: id and title or the id alone in it, or the id beside it. */
-  private void name() throws IOException {
+  private void name(LengthUnit units) throws IOException {
     Box drawing = plan.slot();
     Box shown = plan.placing().of(plan.window());
     Box free = new Box(shown.minX() - WallPlan.GUTTER, shown.minY(), drawing.maxX() - 1, drawing.maxY() - 8);
     Board board = new Board(free);
     KeyPlacer placer = new KeyPlacer(plan.placing(), board, free, shown);
+    for (PanelSetOut panel : plan.drawn()) {
+      board.addPiece(new Shape(plan.placing().of(edges(panel.spec()))));
+    }
+    new GapDrawing(canvas, plan.placing(), board, units).draw(PanelGap.of(plan.drawn()));
     List<PanelSpec> left = new ArrayList<>();
     for (PanelSetOut panel : plan.drawn()) {
       PanelSpec spec = panel.spec();
-      List<Contour> edges = new ArrayList<>(List.of(spec.outline()));
-      spec.openings().forEach(opening -> edges.add(opening.outline()));
+      List<Contour> edges = edges(spec);
       Shape shape = new Shape(plan.placing().of(edges));
-      board.addPiece(shape);
       if (!placer.inside(room(edges, PrintTexts.name(spec)), shape, 1.3)
           && !placer.inside(room(edges, spec.id()), shape, 1.3)) {
         left.add(spec);
@@ -90,6 +93,12 @@ final class WallDrawing {
       placer.outside(room(List.of(spec.outline()), spec.id()), spec.outline().box().centre());
     }
     new LabelDrawing(canvas).draw(placer.labels(), GROUND);
+  }
+
+  private static List<Contour> edges(PanelSpec spec) {
+    List<Contour> edges = new ArrayList<>(List.of(spec.outline()));
+    spec.openings().forEach(opening -> edges.add(opening.outline()));
+    return edges;
   }
 
   /** Writes what the view is above it. */

@@ -2,11 +2,14 @@
 package muralbench.export.internal.keysheet;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import muralbench.base.Messages;
 import muralbench.export.internal.pdf.Canvas;
 import muralbench.export.internal.pdf.SheetSize;
+import muralbench.setout.PanelGap;
 import muralbench.setout.geometry.Box;
 
 /** Draws the first sheets: the wall as a whole and the index of all sheets. */
@@ -85,6 +88,17 @@ final class WallSheets {
     return lines;
   }
 
+  /** The gaps that a grid runs on behind. */
+  private List<String> grids() {
+    List<String> grids = new ArrayList<>();
+    for (PanelGap gap : PanelGap.of(panels.stream().map(plan -> plan.facts().panel()).toList())) {
+      gap.modules().ifPresent(modules -> grids.add(texts.text("note.wall.grid.gap", "left", gap.left().spec().id(),
+          "right", gap.right().spec().id(), "modules",
+          BigDecimal.valueOf(modules).setScale(2, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString())));
+    }
+    return grids;
+  }
+
   private List<String> notes() {
     int pieces = panels.stream().mapToInt(plan -> plan.facts().panel().pieces().size()).sum();
     int cut = panels.stream().mapToInt(plan -> plan.facts().panel().cut()).sum();
@@ -95,6 +109,10 @@ final class WallSheets {
     }
     if (wall.floor()) {
       notes.add(texts.text("note.wall.floor"));
+    }
+    List<String> grids = grids();
+    if (!grids.isEmpty()) {
+      notes.add(texts.text("note.wall.grid", "list", String.join("; ", grids)));
     }
     notes.add(texts.text("note.wall.order"));
     notes.add(texts.text(wall.wall() ? "note.keys" : "note.keys.floor"));
