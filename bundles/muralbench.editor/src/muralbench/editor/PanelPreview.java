@@ -46,6 +46,11 @@ public final class PanelPreview extends Canvas {
 
   /** The same picture as an image of its own, which the caller disposes of. */
   public Image image(PanelSetOut setOut, int width, int height) {
+    return image(setOut, List.of(), width, height);
+  }
+
+  /** As {@link #image(PanelSetOut, int, int)}, with a strong line around some contours of the wall. */
+  public Image image(PanelSetOut setOut, List<Contour> marked, int width, int height) {
     Optional<PanelSetOut> before = shown;
     Image image = new Image(getDisplay(), width, height);
     GC gc = new GC(image);
@@ -53,6 +58,7 @@ public final class PanelPreview extends Canvas {
     gc.setBackground(style.of(Tint.WALL));
     gc.fillRectangle(0, 0, width, height);
     paint(gc, new Rectangle(0, 0, width, height));
+    new Painting(gc, new Rectangle(0, 0, width, height), setOut.spec().outline().box()).mark(marked);
     gc.dispose();
     shown = before;
     return image;
@@ -108,6 +114,12 @@ public final class PanelPreview extends Canvas {
           gc.fillRectangle(x - along / 2, y - thick / 2 + inset, along, size);
         }
       }
+    }
+
+    void mark(List<Contour> contours) {
+      gc.setForeground(style.of(Tint.INK));
+      gc.setLineWidth(2);
+      contours.forEach(this::draw);
     }
 
     private List<Contour> withHoles(Piece piece) {

@@ -34,6 +34,11 @@ final class BasketBond implements Bond {
   }
 
   @Override
+  public boolean takesOffset() {
+    return false;
+  }
+
+  @Override
   public Pattern lay(BondRequest request) throws InputException {
     double longer = Math.max(request.tile().width(), request.tile().height());
     double shorter = Math.min(request.tile().width(), request.tile().height());

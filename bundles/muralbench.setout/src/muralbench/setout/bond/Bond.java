@@ -4,6 +4,7 @@ package muralbench.setout.bond;
 import java.util.List;
 import java.util.Map;
 import muralbench.base.InputException;
+import muralbench.setout.TileSpec;
 
 /**
  * A laying pattern, such as a grid or a running bond. Implementations are stateless and may be called from any thread.
@@ -24,6 +25,23 @@ public interface Bond {
   /** The names of the {@link #settings}. */
   default List<String> settingNames() {
     return settings().stream().map(BondSetting::name).toList();
+  }
+
+  /**
+   * Settings to begin with when a person chooses the bond for a panel; where none are needed, none.
+   *
+   * @param width of the box around the panel, mm
+   * @param height of that box, mm
+   * @param tile the tile of the panel
+   * @param joint width of its joints, mm
+   */
+  default Map<String, String> start(double width, double height, TileSpec tile, double joint) {
+    return Map.of();
+  }
+
+  /** Whether the offset makes a difference, so that a dialog asks for it. */
+  default boolean takesOffset() {
+    return true;
   }
 
   /** A request that shows the pattern well in a small picture. */

@@ -28,6 +28,11 @@ final class DiagonalBond implements Bond {
   }
 
   @Override
+  public boolean takesOffset() {
+    return false;
+  }
+
+  @Override
   public Pattern lay(BondRequest request) throws InputException {
     double angle;
     String text = new BondSettings(request).text("angle", "45");

@@ -30,12 +30,17 @@ final class HerringboneBond implements Bond {
   @Override
   public List<BondSetting> settings() {
     return List.of(new BondSetting("angle", TEXTS.text("setting.angle"), "90",
-        TEXTS.text("setting.herringbone.angle.hint")));
+        TEXTS.text("setting.herringbone.angle.hint")).of(BondSetting.Form.CHOICE, "90", "45"));
   }
 
   @Override
   public BondRequest sample() {
     return BondRequest.sample(204, 100, 0, Map.of());
+  }
+
+  @Override
+  public boolean takesOffset() {
+    return false;
   }
 
   @Override

@@ -30,7 +30,13 @@ final class HexagonBond implements Bond {
 
   @Override
   public List<BondSetting> settings() {
-    return List.of(new BondSetting("point", TEXTS.text("setting.point"), "up", TEXTS.text("setting.point.hint")));
+    return List.of(new BondSetting("point", TEXTS.text("setting.point"), "up", TEXTS.text("setting.point.hint"))
+        .of(BondSetting.Form.CHOICE, "up", "side"));
+  }
+
+  @Override
+  public boolean takesOffset() {
+    return false;
   }
 
   @Override

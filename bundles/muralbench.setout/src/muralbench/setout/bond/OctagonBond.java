@@ -29,7 +29,13 @@ final class OctagonBond implements Bond {
 
   @Override
   public List<BondSetting> settings() {
-    return List.of(new BondSetting("dot", TEXTS.text("setting.dot"), "", TEXTS.text("setting.dot.hint")));
+    return List.of(new BondSetting("dot", TEXTS.text("setting.dot"), "", TEXTS.text("setting.dot.hint"))
+        .of(BondSetting.Form.LENGTH));
+  }
+
+  @Override
+  public boolean takesOffset() {
+    return false;
   }
 
   @Override

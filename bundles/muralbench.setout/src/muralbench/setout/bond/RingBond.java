@@ -2,10 +2,12 @@
 package muralbench.setout.bond;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
+import muralbench.setout.TileSpec;
 
 /**
  * Concentric rings of wedges for round faces, with a disc in the middle. The first piece of each ring stands upright at the
@@ -13,6 +15,8 @@ import muralbench.base.Messages;
  */
 final class RingBond implements Bond {
   static final int MOST_PIECES = 2000;
+  private static final int MOST_RINGS = 12;
+  private static final double RING_SHARE = 0.85;
   private static final Messages TEXTS = Messages.of(RingBond.class);
 
   @Override
@@ -27,14 +31,32 @@ final class RingBond implements Bond {
 
   @Override
   public List<BondSetting> settings() {
-    return List.of(new BondSetting("radius", TEXTS.text("setting.radius"), "", TEXTS.text("setting.radius.hint")),
-        new BondSetting("rings", TEXTS.text("setting.rings"), "", TEXTS.text("setting.rings.hint")),
-        new BondSetting("pieces", TEXTS.text("setting.pieces"), "", TEXTS.text("setting.pieces.hint")));
+    return List.of(new BondSetting("radius", TEXTS.text("setting.radius"), "", TEXTS.text("setting.radius.hint"))
+        .of(BondSetting.Form.LENGTH),
+        new BondSetting("rings", TEXTS.text("setting.rings"), "", TEXTS.text("setting.rings.hint"))
+            .of(BondSetting.Form.LENGTHS),
+        new BondSetting("pieces", TEXTS.text("setting.pieces"), "", TEXTS.text("setting.pieces.hint"))
+            .of(BondSetting.Form.COUNTS));
   }
 
   @Override
   public BondRequest sample() {
     return BondRequest.sample(110, 110, 0, Map.of("radius", "250 mm", "rings", "90, 90"));
+  }
+
+  /** The largest face in the box; rings a little narrower than the tile, since their edges bend into it. */
+  @Override
+  public Map<String, String> start(double width, double height, TileSpec tile, double joint) {
+    double radius = Math.min(width, height) / 2;
+    double ring = Math.floor(RING_SHARE * Math.min(tile.width(), tile.height()));
+    int count = (int) Math.min(MOST_RINGS, Math.floor((radius - ring / 2) / (ring + joint)));
+    return count < 1 || ring <= 0 ? sample().settings() : Map.of("radius", radius + " mm", "rings",
+        String.join(", ", Collections.nCopies(count, ring + " mm")));
+  }
+
+  @Override
+  public boolean takesOffset() {
+    return false;
   }
 
   @Override

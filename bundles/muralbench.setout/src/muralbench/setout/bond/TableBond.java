@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
+import muralbench.setout.TileSpec;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
 
@@ -41,14 +42,28 @@ final class TableBond implements Bond {
 
   @Override
   public List<BondSetting> settings() {
-    return List.of(new BondSetting("cells", TEXTS.text("setting.cells"), cells, TEXTS.text("setting.cells.hint")),
-        new BondSetting("repeat", TEXTS.text("setting.repeat"), repeat, TEXTS.text("setting.repeat.hint")));
+    return List.of(new BondSetting("cells", TEXTS.text("setting.cells"), cells, TEXTS.text("setting.cells.hint"))
+        .of(BondSetting.Form.ROWS, TEXTS.text("cells.x"), TEXTS.text("cells.y"), TEXTS.text("cells.width"),
+            TEXTS.text("cells.height")),
+        new BondSetting("repeat", TEXTS.text("setting.repeat"), repeat, TEXTS.text("setting.repeat.hint"))
+            .of(BondSetting.Form.ROWS, TEXTS.text("cells.x"), TEXTS.text("cells.y")));
   }
 
   @Override
   public BondRequest sample() {
     return BondRequest.sample(90, 90, 0, cells.isEmpty()
         ? Map.of("cells", "0 0 2 1; 2 0 1 1; 0 1 1 1; 1 1 2 1", "repeat", "3 0; 0 2") : Map.of());
+  }
+
+  /** A table that is asked for begins with that of the sample. */
+  @Override
+  public Map<String, String> start(double width, double height, TileSpec tile, double joint) {
+    return sample().settings();
+  }
+
+  @Override
+  public boolean takesOffset() {
+    return false;
   }
 
   @Override

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.app.internal.panel;
 
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +15,9 @@ import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.bond.Bond;
 import muralbench.setout.bond.BondRegistry;
+import muralbench.setout.bond.BondSetting;
+import muralbench.setout.bond.BondSetting.Form;
+import muralbench.setout.geometry.Box;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -26,6 +30,10 @@ import org.eclipse.swt.widgets.Shell;
 /** Chooses the bond of a panel with its settings; the panel is set out beside the user interface as they are typed. */
 public final class BondDialog extends TitleAreaDialog {
   private static final Messages TEXTS = Messages.of(BondDialog.class);
+  private static final int LIST_WIDTH = 260;
+  private static final int FIELDS_WIDTH = 370;
+  private static final int PICTURE_WIDTH = 380;
+  private static final int HEIGHT = 500;
 
   private final PanelSpec panel;
   private final BondRegistry bonds;
@@ -61,22 +69,25 @@ public final class BondDialog extends TitleAreaDialog {
   @Override
   protected Control createDialogArea(Composite parent) {
     Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
-    GridLayoutFactory.fillDefaults().numColumns(2).margins(10, 10).spacing(12, 10).applyTo(area);
+    GridLayoutFactory.fillDefaults().numColumns(3).margins(10, 10).spacing(14, 10).applyTo(area);
     GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
     trial = new PanelTrial(parent.getDisplay(), bonds, units, this::accept, this::refuse);
     list = new BondList(area, bonds, this::select);
-    GridDataFactory.fillDefaults().grab(false, true).span(1, 2).hint(250, 430).applyTo(list.control());
+    GridDataFactory.fillDefaults().grab(false, true).hint(LIST_WIDTH, HEIGHT).applyTo(list.control());
+    Composite middle = new Composite(area, SWT.NONE);
+    GridLayoutFactory.fillDefaults().applyTo(middle);
+    GridDataFactory.fillDefaults().grab(false, true).hint(FIELDS_WIDTH, SWT.DEFAULT).applyTo(middle);
+    fields = new BondFields(middle, units, this::changed);
+    GridDataFactory.fillDefaults().grab(true, false).applyTo(fields.control());
     preview = new PanelPreview(area);
-    GridDataFactory.fillDefaults().grab(true, true).hint(430, 250).applyTo(preview);
-    fields = new BondFields(area, this::changed);
-    GridDataFactory.fillDefaults().grab(true, false).hint(430, 230).applyTo(fields.control());
+    GridDataFactory.fillDefaults().grab(true, true).hint(PICTURE_WIDTH, SWT.DEFAULT).applyTo(preview);
     Bond now = bonds.find(panel.bond().kind()).orElse(bonds.all().get(0));
     list.select(now);
     fields.show(now, now.kind().equals(panel.bond().kind()) ? panel.bond() : fresh(now));
     return area;
   }
 
-  /** Chooses a bond with the offset of its sample and its own standard settings, or as the panel has it. */
+  /** Chooses a bond with the offset of its sample and settings to begin with, or as the panel has it. */
   public void select(Bond bond) {
     list.select(bond);
     fields.show(bond, bond.kind().equals(panel.bond().kind()) ? panel.bond() : fresh(bond));
@@ -84,14 +95,25 @@ public final class BondDialog extends TitleAreaDialog {
   }
 
   private BondSpec fresh(Bond bond) {
-    return new BondSpec(bond.kind(), bond.sample().offset(), panel.bond().rotation(), Map.of());
+    Box box = panel.outline().box();
+    return new BondSpec(bond.kind(), bond.sample().offset(), panel.bond().rotation(),
+        rounded(bond, bond.start(box.width(), box.height(), panel.tile(), panel.joint())));
+  }
+
+  /** Lengths to begin with are round in the units of the mural. */
+  private Map<String, String> rounded(Bond bond, Map<String, String> start) {
+    Map<String, String> round = new HashMap<>(start);
+    bond.settings().stream().filter(setting -> setting.form() == Form.LENGTH || setting.form() == Form.LENGTHS)
+        .map(BondSetting::name)
+        .forEach(name -> round.computeIfPresent(name, (same, value) -> SettingField.rounded(value, units)));
+    return round;
   }
 
   private void changed() {
     chosen = null;
     allow(false);
     try {
-      trial.ask(panel.withBond(fields.spec()));
+      trial.ask(panel.withBond(fields.spec(panel)));
     } catch (InputException e) {
       trial.drop();
       refuse(e.problem() + ". " + e.remedy());

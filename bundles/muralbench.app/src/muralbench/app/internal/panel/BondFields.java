@@ -1,34 +1,43 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.app.internal.panel;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
+import muralbench.base.length.LengthUnit;
 import muralbench.setout.BondSpec;
+import muralbench.setout.PanelSpec;
 import muralbench.setout.bond.Bond;
+import muralbench.setout.bond.BondRequest;
 import muralbench.setout.bond.BondSetting;
-import org.eclipse.jface.layout.GridDataFactory;
+import muralbench.setout.bond.BondSetting.Form;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Text;
 
 /** The fields of one bond: offset, rotation and its own settings. */
 final class BondFields {
   private static final Messages TEXTS = Messages.of(BondFields.class);
-  private static final int HINT_WIDTH = 330;
+  private static final String OFFSET = "offset";
+  private static final String ROTATION = "rotation";
 
   private final Composite area;
+  private final LengthUnit units;
   private final Runnable changed;
-  private final Map<String, Text> settings = new LinkedHashMap<>();
+  private final Map<String, SettingField> fields = new LinkedHashMap<>();
+  private final Map<String, Supplier<String>> values = new LinkedHashMap<>();
   private Bond bond;
-  private Text offset;
-  private Text rotation;
 
-  BondFields(Composite parent, Runnable changed) {
+  BondFields(Composite parent, LengthUnit units, Runnable changed) {
+    this.units = units;
     this.changed = changed;
     area = new Composite(parent, SWT.NONE);
     GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 6).applyTo(area);
@@ -41,47 +50,105 @@ final class BondFields {
   /** Shows the fields of a bond with the values of {@code spec}. */
   void show(Bond shown, BondSpec spec) {
     bond = shown;
-    for (Control old : area.getChildren()) {
-      old.dispose();
+    Arrays.stream(area.getChildren()).forEach(Control::dispose);
+    fields.clear();
+    values.clear();
+    if (bond.takesOffset()) {
+      field(new BondSetting(OFFSET, TEXTS.text("bond.offset"), "0", TEXTS.text("bond.offset.hint")),
+          Share.text(spec.offset()));
     }
-    settings.clear();
-    offset = field(TEXTS.text("bond.offset"), Share.text(spec.offset()), "0", TEXTS.text("bond.offset.hint"));
-    rotation = field(TEXTS.text("bond.rotation"), Share.text(spec.rotation()), "0", TEXTS.text("bond.rotation.hint"));
+    field(new BondSetting(ROTATION, TEXTS.text("bond.rotation"), "0", TEXTS.text("bond.rotation.hint")),
+        Share.text(spec.rotation()));
+    List<BondSetting> columns = bond.settings().stream().filter(SettingField::isColumn).toList();
     for (BondSetting setting : bond.settings()) {
       String value = spec.settings().getOrDefault(setting.name(), "");
-      settings.put(setting.name(), field(setting.label(), value, setting.standard(), setting.hint()));
+      if (setting.form() == Form.ROWS) {
+        rows(setting, value.isBlank() ? setting.standard() : value);
+      } else if (!columns.contains(setting)) {
+        field(setting, value);
+      }
     }
-    area.layout(true, true);
+    if (!columns.isEmpty()) {
+      columns(columns, spec);
+    }
+    area.getParent().layout(true, true);
   }
 
-  private Text field(String label, String value, String standard, String hint) {
-    new Label(area, SWT.NONE).setText(label);
-    Text text = new Text(area, SWT.BORDER);
-    text.setMessage(standard);
-    text.setText(value);
-    text.addListener(SWT.Modify, event -> changed.run());
-    GridDataFactory.fillDefaults().grab(true, false).applyTo(text);
-    new Label(area, SWT.NONE);
-    Label words = new Label(area, SWT.WRAP);
-    words.setText(hint);
-    words.setForeground(area.getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND));
-    GridDataFactory.fillDefaults().grab(true, false).hint(HINT_WIDTH, SWT.DEFAULT).applyTo(words);
-    return text;
+  private void field(BondSetting setting, String value) {
+    SettingField field = new SettingField(area, setting, value, units, changed);
+    fields.put(setting.name(), field);
+    values.put(setting.name(), field::value);
+  }
+
+  private void rows(BondSetting setting, String value) {
+    List<String[]> start = new ArrayList<>();
+    for (String row : split(value, ";")) {
+      String[] cells = Arrays.copyOf(row.split("[\\s,]+"), setting.words().size());
+      start.add(Arrays.stream(cells).map(cell -> cell == null ? "" : cell).toArray(String[]::new));
+    }
+    RowsField rows = new RowsField(area, setting.label(), setting.hint(), setting.words(), start, changed);
+    values.put(setting.name(), () -> {
+      String text = rows.rows().stream().map(row -> String.join(" ", row)).collect(Collectors.joining("; "));
+      return text.equals(setting.standard()) ? "" : text;
+    });
+  }
+
+  /** Settings that are lists, such as widths and counts of rings, as the columns of one table. */
+  private void columns(List<BondSetting> columns, BondSpec spec) {
+    List<List<String>> lists = columns.stream()
+        .map(setting -> split(list(setting, spec.settings().getOrDefault(setting.name(), "")), ",")).toList();
+    int most = lists.stream().mapToInt(List::size).max().orElse(0);
+    List<String[]> start = new ArrayList<>();
+    for (int i = 0; i < most; i++) {
+      int row = i;
+      start.add(lists.stream().map(list -> row < list.size() ? list.get(row) : "").toArray(String[]::new));
+    }
+    String hint = columns.stream().map(BondSetting::hint).collect(Collectors.joining(" "));
+    RowsField rows = new RowsField(area, columns.stream().map(BondSetting::label)
+        .collect(Collectors.joining(", ")), hint, columns.stream().map(BondSetting::label).toList(),
+        start, changed);
+    for (int i = 0; i < columns.size(); i++) {
+      int column = i;
+      boolean lengths = columns.get(i).form() == Form.LENGTHS;
+      values.put(columns.get(i).name(), () -> {
+        String list = rows.rows().stream().map(row -> row[column]).filter(cell -> !cell.isBlank())
+            .collect(Collectors.joining(", "));
+        return lengths ? SettingField.lengths(list, units, units) : list;
+      });
+    }
+  }
+
+  private String list(BondSetting setting, String value) {
+    return setting.form() == Form.LENGTHS ? SettingField.lengths(value, LengthUnit.MILLIMETRE, units) : value;
+  }
+
+  private static List<String> split(String text, String separator) {
+    return Arrays.stream(text.split(separator)).map(String::strip).filter(part -> !part.isEmpty()).toList();
   }
 
   /**
-   * What is typed.
+   * What is typed for a panel; marks the field that cannot be used.
    *
-   * @throws InputException if offset or rotation is no number
+   * @throws InputException if the bond cannot be laid so
    */
-  BondSpec spec() throws InputException {
-    Map<String, String> given = new LinkedHashMap<>();
-    settings.forEach((name, field) -> {
-      if (!field.getText().isBlank()) {
-        given.put(name, field.getText().strip());
-      }
-    });
-    return new BondSpec(bond.kind(), Share.of(offset.getText(), "bond.offset"),
-        Share.of(rotation.getText(), "bond.rotation"), given);
+  BondSpec spec(PanelSpec panel) throws InputException {
+    fields.values().forEach(field -> field.mark(Optional.empty()));
+    try {
+      Map<String, String> given = new LinkedHashMap<>();
+      values.forEach((name, value) -> {
+        if (!value.get().isBlank() && !name.equals(OFFSET) && !name.equals(ROTATION)) {
+          given.put(name, value.get());
+        }
+      });
+      double offset = bond.takesOffset() ? Share.of(values.get(OFFSET).get(), "bond.offset") : 0;
+      double rotation = Share.of(values.get(ROTATION).get(), "bond.rotation");
+      bond.lay(new BondRequest(panel.tile(), panel.joint(), offset, given));
+      return new BondSpec(bond.kind(), offset, rotation, given);
+    } catch (InputException e) {
+      fields.values().stream().filter(field -> e.place().equals("bond." + field.name()))
+          .forEach(field -> field.mark(Optional.of(TEXTS.text("bond.problem", "problem", e.problem(), "remedy",
+              e.remedy()))));
+      throw e;
+    }
   }
 }

@@ -16,7 +16,10 @@ import muralbench.setout.SetOut;
 import muralbench.setout.bond.Bond;
 import muralbench.setout.bond.BondRegistry;
 import muralbench.setout.bond.BondRequest;
+import muralbench.setout.bond.Pattern.Repeat;
+import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Motion;
 import muralbench.setout.geometry.Vec;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
@@ -26,8 +29,8 @@ import org.eclipse.swt.widgets.TableItem;
 
 /** The bonds there are, each with a small picture. */
 final class BondList {
-  private static final int WIDTH = 96;
-  private static final int HEIGHT = 64;
+  private static final int WIDTH = 66;
+  private static final int HEIGHT = 40;
 
   private final Table table;
   private final List<Bond> bonds;
@@ -41,7 +44,7 @@ final class BondList {
       TableItem item = new TableItem(table, SWT.NONE);
       item.setText(bond.label());
       picture(bond, registry).ifPresent(setOut -> {
-        images.add(painter.image(setOut, WIDTH, HEIGHT));
+        images.add(painter.image(setOut, repeat(bond, setOut), WIDTH, HEIGHT));
         item.setImage(images.get(images.size() - 1));
       });
     }
@@ -57,6 +60,31 @@ final class BondList {
   void select(Bond bond) {
     table.setSelection(bonds.indexOf(bond));
     table.showSelection();
+  }
+
+  /** The faces of one repeat, where the sample begins; none of a bond that does not repeat. */
+  private static List<Contour> repeat(Bond bond, PanelSetOut setOut) {
+    try {
+      Repeat repeat = bond.lay(bond.sample()).repeat().orElse(null);
+      if (repeat == null) {
+        return List.of();
+      }
+      Vec middle = repeat.faces().stream().map(Contour::box).reduce(Box::and).orElseThrow().centre();
+      Vec wanted = setOut.spec().outline().box().centre();
+      return repeat.faces().stream()
+          .map(face -> face.moved(Motion.shift(nearest(setOut.origin(), repeat, wanted.minus(middle))))).toList();
+    } catch (InputException e) {
+      return List.of();
+    }
+  }
+
+  /** The shift by whole repeats from the start of the set-out that comes nearest to a wanted one. */
+  private static Vec nearest(Vec start, Repeat repeat, Vec wanted) {
+    Vec way = wanted.minus(start);
+    double area = repeat.along().cross(repeat.across());
+    double a = Math.rint(way.cross(repeat.across()) / area);
+    double b = Math.rint(repeat.along().cross(way) / area);
+    return start.plus(repeat.along().times(a)).plus(repeat.across().times(b));
   }
 
   /** The sample of a bond; none if a contributed bond does not lay its own sample. */

@@ -142,6 +142,29 @@ class PanelDialogsTest extends DesktopTest {
   }
 
   @Test
+  void ringsBeginWithTheLargestFaceAndBareNumbersAreInTheUnitsOfTheMural() throws Exception {
+    BondDialog bond = bondDialog();
+    bond.select(wall.mural().bonds().find("rings").orElseThrow());
+    await("the preview", () -> bond.chosen() != null);
+    assertEquals("24 in", bond.chosen().settings().get("radius"));
+    Gestures.find(bond.getShell(), Text.class, text -> text.getText().equals("24 in")).setText("23");
+    await("the preview", () -> bond.chosen() != null);
+    assertEquals("23 in", bond.chosen().settings().get("radius"));
+  }
+
+  @Test
+  void aRowOfATableIsRemovedAndTheHoleToldAtOnce() throws Exception {
+    BondDialog bond = bondDialog();
+    bond.select(wall.mural().bonds().find("three-size").orElseThrow());
+    await("the preview", () -> bond.chosen() != null);
+    assertEquals(Map.of(), bond.chosen().settings());
+    Gestures.find(bond.getShell(), Button.class, button -> plain(button.getText()).equals("Remove"))
+        .notifyListeners(SWT.Selection, new Event());
+    await("the refusal", () -> bond.getErrorMessage() != null);
+    assertTrue(bond.getErrorMessage().contains("cover 5 of the 9 squares"), bond.getErrorMessage());
+  }
+
+  @Test
   void theChosenBondIsAppliedAndUndoneInOneStep() throws Exception {
     BondDialog bond = bondDialog();
     bond.select(wall.mural().bonds().find("running").orElseThrow());
