@@ -17,7 +17,7 @@ import org.eclipse.ui.views.properties.PropertySheetSorter;
 /** The Properties view of a mural; follows changes that are made elsewhere, such as undo. */
 public final class MuralPropertiesPage extends PropertySheetPage implements OpenMural.Listener {
   /** Share of the view that the names of the lines take, percent. */
-  private static final int NAMES = 48;
+  private static final int NAMES = 52;
 
   private final OpenMural mural;
   private final ActionRegistry actions;
