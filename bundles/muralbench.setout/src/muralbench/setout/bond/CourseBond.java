@@ -44,7 +44,7 @@ final class CourseBond implements Bond {
   public List<BondSetting> settings() {
     Messages messages = Messages.of(CourseBond.class);
     return List.of(new BondSetting(COURSES, messages.text("setting.courses"), LEVEL,
-        messages.text("setting.courses.hint")));
+        messages.text("setting.courses.hint")).of(BondSetting.Form.CHOICE, LEVEL, VERTICAL));
   }
 
   @Override

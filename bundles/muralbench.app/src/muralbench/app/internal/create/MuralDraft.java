@@ -8,7 +8,6 @@ import muralbench.model.Exposure;
 import muralbench.model.Mural;
 import muralbench.model.MuralFactory;
 import muralbench.model.Panel;
-import muralbench.model.RectangleOutline;
 import muralbench.model.TileKind;
 
 /**
@@ -67,12 +66,7 @@ record MuralDraft(String title, String client, DisplayUnits units, Exposure expo
     Panel panel = MAKE.createPanel();
     panel.setId(draft.id().strip());
     panel.setTitle(draft.title().strip());
-    RectangleOutline outline = MAKE.createRectangleOutline();
-    outline.setX(draft.x());
-    outline.setY(draft.y());
-    outline.setWidth(draft.width());
-    outline.setHeight(draft.height());
-    panel.setOutline(outline);
+    panel.setOutline(draft.outline());
     panel.setTileKind(kind);
     panel.setJoint(tile.joint());
     Bond bond = MAKE.createBond();

@@ -6,6 +6,7 @@ import java.util.Optional;
 import muralbench.app.internal.entry.LengthField;
 import muralbench.base.Messages;
 import muralbench.base.length.LengthUnit;
+import muralbench.model.Outline;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -24,6 +25,7 @@ final class PanelFields {
   private final LengthField y;
   private final LengthField width;
   private final LengthField height;
+  private Optional<Outline> measured = Optional.empty();
   private boolean quiet;
 
   PanelFields(Composite parent, Runnable changed) {
@@ -54,6 +56,7 @@ final class PanelFields {
 
   void show(PanelDraft panel, LengthUnit unit) {
     quiet = true;
+    measured = panel.measured();
     id.setText(panel.id());
     title.setText(panel.title());
     lengths().forEach(field -> field.unit(unit));
@@ -61,6 +64,7 @@ final class PanelFields {
     y.show(panel.y());
     width.show(panel.width());
     height.show(panel.height());
+    lengths().forEach(field -> field.enabled(measured.isEmpty()));
     quiet = false;
   }
 
@@ -71,7 +75,7 @@ final class PanelFields {
   Optional<PanelDraft> panel() {
     return problem().isPresent() ? Optional.empty()
         : Optional.of(new PanelDraft(id.getText(), title.getText(), x.value().getAsDouble(), y.value().getAsDouble(),
-            width.value().getAsDouble(), height.value().getAsDouble()));
+            width.value().getAsDouble(), height.value().getAsDouble(), measured));
   }
 
   private List<LengthField> lengths() {

@@ -4,12 +4,15 @@ package muralbench.app.internal.create;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import muralbench.app.internal.survey.MeasuredWallWizard;
 import muralbench.base.Messages;
 import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
 import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.window.Window;
+import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.jface.wizard.WizardPage;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
@@ -97,6 +100,8 @@ final class PanelsPage extends WizardPage {
     add.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> add()));
     remove = button(buttons, "panels.remove");
     remove.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> remove()));
+    Button measure = button(buttons, "panels.measure");
+    measure.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> measure()));
   }
 
   private Button button(Composite parent, String key) {
@@ -116,6 +121,17 @@ final class PanelsPage extends WizardPage {
     int index = table.getSelectionIndex();
     panels.remove(index);
     select(Math.min(index, panels.size() - 1));
+  }
+
+  /** The selected panel becomes a wall that was measured on site. */
+  private void measure() {
+    int index = table.getSelectionIndex();
+    PanelDraft panel = panels.get(index);
+    MeasuredWallWizard wizard = MeasuredWallWizard.forOutline(panel.id(), false, panel.outline(), work.unit());
+    if (new WizardDialog(getShell(), wizard).open() == Window.OK) {
+      panels.set(index, panel.on(wizard.outline(), wizard.box(), work.unit()));
+      select(index);
+    }
   }
 
   private void select(int index) {

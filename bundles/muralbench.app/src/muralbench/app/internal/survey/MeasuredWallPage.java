@@ -115,7 +115,7 @@ final class MeasuredWallPage extends WizardPage {
       Measured found = used.measured();
       start.check(found.outline());
       measured = Optional.of(found);
-      tell(found.wall());
+      tell(found);
     } catch (InputException e) {
       if (used.missing().isPresent() && e.remedy().isEmpty() && e.place().isEmpty()) {
         setMessage(used.missing().get());
@@ -130,9 +130,12 @@ final class MeasuredWallPage extends WizardPage {
     setPageComplete(measured.isPresent());
   }
 
-  private void tell(AdjustedWall wall) {
+  private void tell(Measured found) {
+    AdjustedWall wall = found.wall();
     String warning = MisfitWords.warning(wall, unit);
-    if (!warning.isEmpty()) {
+    if (start.onlyDrawn(found.outline())) {
+      setMessage(TEXTS.text("drawn"), IMessageProvider.INFORMATION);
+    } else if (!warning.isEmpty()) {
       setMessage(warning, IMessageProvider.WARNING);
     } else if (wall.spare() == 0) {
       Vec[] at = wall.fourCorners().toArray(Vec[]::new);

@@ -2,14 +2,13 @@
 package muralbench.app.internal.survey;
 
 import muralbench.base.InputException;
+import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
 import muralbench.model.LevelLineOutline;
 import muralbench.model.LevelStation;
 import muralbench.model.MeasuredOutline;
 import muralbench.model.MuralFactory;
 import muralbench.model.Outline;
-import muralbench.model.Panel;
-import muralbench.model.Surface;
 import muralbench.setout.MuralReader;
 import muralbench.setout.MuralSetOut;
 import muralbench.setout.PanelSetOut;
@@ -24,8 +23,10 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  * @param four four sides and two diagonals; lengths of 0 are not known yet
  * @param line a level line with its stations
  * @param fromLevelLine whether the panel was measured from the level line
+ * @param drawn whether the lengths are those of a panel that was drawn and not measured
  */
-record SurveyStart(String panel, boolean floor, MeasuredOutline four, LevelLineOutline line, boolean fromLevelLine) {
+record SurveyStart(String panel, boolean floor, MeasuredOutline four, LevelLineOutline line, boolean fromLevelLine,
+    boolean drawn) {
   private static final MuralFactory MAKE = MuralFactory.eINSTANCE;
   private static final double INCH = 25.4;
   /** Where a first wall starts above the floor, and how large its level line is drawn: round and usual sizes. */
@@ -46,17 +47,16 @@ record SurveyStart(String panel, boolean floor, MeasuredOutline four, LevelLineO
         .orElse(usual.minY());
     double left = Math.ceil((right + usual.width() / 4) / unit.millimetres()) * unit.millimetres();
     Box place = new Box(left, low, left + usual.width(), low + usual.height());
-    return new SurveyStart("", false, four(place, unit, false), line(place), false);
+    return new SurveyStart("", false, four(place, unit, false), line(place), false, false);
   }
 
   /** The measurements of a panel there is; of one that was not measured, those of the frame around it. */
-  static SurveyStart of(Panel panel, LengthUnit unit) {
-    boolean floor = panel.getSurface() == Surface.FLOOR;
-    Outline now = panel.getOutline();
+  static SurveyStart of(String panel, boolean floor, Outline now, LengthUnit unit) {
     Box box = box(now, unit);
     MeasuredOutline four = now instanceof MeasuredOutline measured ? EcoreUtil.copy(measured) : four(box, unit, true);
     LevelLineOutline line = now instanceof LevelLineOutline taken ? EcoreUtil.copy(taken) : line(box);
-    return new SurveyStart(panel.getId(), floor, four, line, now instanceof LevelLineOutline);
+    return new SurveyStart(panel, floor, four, line, now instanceof LevelLineOutline,
+        !(now instanceof LevelLineOutline || now instanceof MeasuredOutline));
   }
 
   private static Box box(Outline outline, LengthUnit unit) {
@@ -80,7 +80,7 @@ record SurveyStart(String panel, boolean floor, MeasuredOutline four, LevelLineO
     if (known) {
       double across = clean(box.width());
       double up = clean(box.height());
-      double diagonal = clean(Math.hypot(across, up));
+      double diagonal = LengthText.rounded(Math.hypot(across, up), unit);
       wall.setBottom(across);
       wall.setTop(across);
       wall.setLeft(up);
@@ -103,6 +103,11 @@ record SurveyStart(String panel, boolean floor, MeasuredOutline four, LevelLineO
       line.getStations().add(station);
     }
     return line;
+  }
+
+  /** Whether nothing of it was measured: the lengths of a drawn panel as they were at the start. */
+  boolean onlyDrawn(Outline outline) {
+    return drawn && (EcoreUtil.equals(outline, four) || EcoreUtil.equals(outline, line));
   }
 
   /** Looks whether an outline can be used, as the set-out will. */

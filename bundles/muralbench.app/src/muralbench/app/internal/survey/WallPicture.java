@@ -33,6 +33,8 @@ final class WallPicture extends Canvas {
   private static final int[] TIMES = {100, 50, 20, 10, 5, 2};
   /** What is out of true takes at most about this share of the smaller side of the picture. */
   private static final double SHARE = 0.07;
+  /** What is out of true by less is true, mm. */
+  private static final double NOTHING = 0.05;
   private static final int[][] SIDES = {{0, 1}, {1, 2}, {2, 3}, {3, 0}, {0, 2}, {3, 1}};
   private static final List<String> NAMES = List.of("bottom", "right", "top", "left", "rising", "falling");
 
@@ -131,7 +133,7 @@ final class WallPicture extends Canvas {
         most = Math.max(most, straight.get(i).distance(found.corners().get(i)));
       }
       for (int factor : TIMES) {
-        if (most * factor <= SHARE * size) {
+        if (most > NOTHING && most * factor <= SHARE * size) {
           return factor;
         }
       }

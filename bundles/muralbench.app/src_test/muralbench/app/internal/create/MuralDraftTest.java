@@ -12,13 +12,16 @@ import muralbench.base.length.LengthUnit;
 import muralbench.model.BalancedOrigin;
 import muralbench.model.DisplayUnits;
 import muralbench.model.Exposure;
+import muralbench.model.MeasuredOutline;
 import muralbench.model.Mural;
+import muralbench.model.MuralFactory;
 import muralbench.model.Panel;
 import muralbench.model.RectangleOutline;
 import muralbench.setout.MuralReader;
 import muralbench.setout.MuralSetOut;
 import muralbench.setout.SetOut;
 import muralbench.setout.bond.BondRegistry;
+import muralbench.setout.geometry.Box;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -71,5 +74,17 @@ class MuralDraftTest {
     assertEquals("78 in", LengthText.exact(next.x(), LengthUnit.INCH));
     assertEquals(first.y(), next.y());
     assertEquals(first.width(), next.width());
+  }
+
+  @Test
+  void aMeasuredPanelKeepsItsMeasurementsAndTheNextIsARectangleBesideIt() {
+    MeasuredOutline wall = MuralFactory.eINSTANCE.createMeasuredOutline();
+    wall.setBottom(1800);
+    PanelDraft panel = new PanelDraft("A", "", 0, 900, 600, 400).on(wall, new Box(0, 900, 1800.2, 2100),
+        LengthUnit.MILLIMETRE);
+    MuralDraft draft = new MuralDraft("", "", DisplayUnits.MILLIMETRES, Exposure.EXTERIOR, TILE, List.of(panel));
+    MeasuredOutline made = assertInstanceOf(MeasuredOutline.class, draft.toMural().getPanels().get(0).getOutline());
+    assertEquals(1800, made.getBottom());
+    assertEquals(new PanelDraft("B", "", 1900, 900, 1800, 1200), panel.next("B", 100, LengthUnit.MILLIMETRE));
   }
 }
