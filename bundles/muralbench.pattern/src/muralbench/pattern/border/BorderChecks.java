@@ -20,10 +20,7 @@ final class BorderChecks {
   }
 
   static void check(Border border, LengthUnit units) throws InputException {
-    BorderChecks checks = new BorderChecks(border, units);
-    checks.joint();
-    checks.rows();
-    checks.permits();
+    BorderChecks checks = numbers(border, units);
     checks.path();
     for (int row = 0; row < border.rows().size(); row++) {
       for (RunClass run : RunClass.of(border, row)) {
@@ -31,6 +28,15 @@ final class BorderChecks {
       }
     }
     checks.depth();
+  }
+
+  /** Checks all but the lengths of the sides. */
+  static BorderChecks numbers(Border border, LengthUnit units) throws InputException {
+    BorderChecks checks = new BorderChecks(border, units);
+    checks.joint();
+    checks.rows();
+    checks.permits();
+    return checks;
   }
 
   private void joint() throws InputException {
