@@ -45,6 +45,24 @@ public final class BandWords {
     return String.join(TEXTS.text("layout.and"), parts);
   }
 
+  /** What a layout on a curve is made of, with the size of its blanks. */
+  public String describe(CurveLayout layout) {
+    List<String> parts = new ArrayList<>();
+    parts.add(TEXTS.text("layout.joint", "joint", fine(layout.joint())));
+    if (Math.abs(layout.move()) > DUST) {
+      parts.add(move("layout", layout.move()));
+    }
+    parts.add(TEXTS.text("curve.pieces", "pieces", layout.wedges(), "length", fine(layout.wedgeLength()), "width",
+        fine(layout.outerChord()), "height", fine(layout.blankHeight())));
+    if (layout.legTiles() > 0) {
+      parts.add(TEXTS.text("curve.legs", "tiles", layout.legTiles(), "length", fine(layout.legTile())));
+    }
+    if (layout.foot() > 0) {
+      parts.add(TEXTS.text("curve.foot", "length", fine(layout.foot())));
+    }
+    return String.join(TEXTS.text("layout.and"), parts);
+  }
+
   /** The sides of a row with equal numbers in one text each. */
   private List<String> row(BandLayout layout, int row) {
     List<String> texts = new ArrayList<>();

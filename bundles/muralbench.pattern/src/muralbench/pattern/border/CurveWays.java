@@ -13,7 +13,7 @@ import java.util.stream.DoubleStream;
  * the curve then are as long as the tile, or the band moves until they are, or they are made a little longer or shorter.
  */
 final class CurveWays {
-  private static final int STEPS = 64;
+  private static final int STEPS = 16;
   private static final double EXACT = 1e-9;
 
   private final CurveBorder border;
@@ -139,6 +139,10 @@ final class CurveWays {
   /** Closes the curve for what the legs ask: in place, moved, or moved as far as it may with pieces of another length. */
   private void close(int count, int legTiles, Legs legs) {
     Permits permits = border.permits();
+    if (border.curve().halfAngle() >= Math.PI / 2 && legs.at(0) == null) {
+      // Upright legs under a half circle stay as long as they are, wherever the band moves.
+      return;
+    }
     add(count, legTiles, legs.at(0), 0);
     if (permits.moveIn() > 0 || permits.moveOut() > 0) {
       double moved = root(move -> {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import muralbench.base.InputException;
 import muralbench.base.length.LengthUnit;
 import muralbench.pattern.symmetry.FriezeGroup;
@@ -34,7 +35,7 @@ class BandTilesProperties {
   Arbitrary<Laid> bands() {
     return Combinators.combine(Arbitraries.integers().between(0, 2), Arbitraries.of(Corner.values()),
         Arbitraries.of(Through.values()), Arbitraries.doubles().between(900, 1600), Arbitraries.doubles().between(900, 1600),
-        Arbitraries.doubles().between(50, 90), Arbitraries.doubles().between(30, 50), Arbitraries.integers().between(0, 7))
+        Arbitraries.doubles().between(50, 90), Arbitraries.doubles().between(30, 50), Arbitraries.integers().between(0, 15))
         .as(BandTilesProperties::laid).filter(Objects::nonNull);
   }
 
@@ -42,9 +43,12 @@ class BandTilesProperties {
   private static Laid laid(int shape, Corner corner, Through through, double width, double height, double tile,
       double deep, int bits) {
     BandRow main = BandRow.of(tile, deep, 2);
+    if (corner == Corner.TILE && bits >= 8) {
+      main = main.corner(1.2 * deep);
+    }
     BandRow listel = BandRow.plain(tile * 1.5, deep / 3);
     Permits permits = Permits.NONE.move(6, 6).ends(0.05).centre(deep, 2 * tile);
-    Border border = new Border(path(shape, width, height), (bits & 1) == 0 ? List.of(main) : List.of(listel, main, listel),
+    Border border = new Border(path(shape, width, height), (bits & 1) == 0 || main.cornerSize() > deep ? List.of(main) : List.of(listel, main, listel),
         corner, through, new JointRange(1.5, 3, 5), (bits & 2) == 0 ? permits : permits.scale(0.03));
     RowMotifs motifs = RowMotifs.of(Sequence.of(FriezeGroup.STEP, "reed"));
     try {
@@ -53,7 +57,7 @@ class BandTilesProperties {
         return null;
       }
       BandLayout layout = layouts.get((bits & 4) == 0 ? 0 : layouts.size() - 1);
-      return new Laid(layout, BandTiles.lay(layout, (bits & 1) == 0 ? List.of(motifs)
+      return new Laid(layout, BandTiles.lay(layout, border.rows().size() == 1 ? List.of(motifs)
           : List.of(RowMotifs.plain(), motifs, RowMotifs.plain())));
     } catch (InputException refused) {
       throw new AssertionError(refused);
@@ -118,6 +122,14 @@ class BandTilesProperties {
       area += layout.rowPath(row).contour().area() - layout.rowPath(row).movedIn(width).contour().area();
       for (RunLayout run : layout.runs()) {
         area -= run.row() == row ? run.joints() * run.joint() * width : 0;
+      }
+      if (layout.border().corner() == Corner.TILE) {
+        // A larger corner tile stands out of the row into the field; at an inner corner on all of its way.
+        double size = rows.get(row).cornerSize();
+        area += layout.border().path().corners().size() * (size * size - width * width);
+        long convex = IntStream.range(0, layout.border().path().corners().size())
+            .filter(i -> layout.border().path().turn(i) == BandEnd.CONVEX).count();
+        area -= convex * 2 * (size - width) * width;
       }
     }
     assertEquals(area, Faces.area(laid.tiles()), 1e-9 * area);

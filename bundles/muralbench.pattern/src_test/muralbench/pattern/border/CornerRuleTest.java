@@ -66,6 +66,14 @@ class CornerRuleTest {
 
   @ParameterizedTest
   @MethodSource("all")
+  void cutEndsLeaveTheRingItsSymmetries(FriezeGroup group, Corner corner, Through through) throws InputException {
+    DrawnBand band = draw(group, corner, through, false, 4, true, 23);
+    assertEquals(CornerRule.ring(group, corner, through, false), moves(band, width(corner, through, LONG + 8),
+        height(corner, through, SHORT + 8)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
   void theSquareRingHasTheSymmetriesOfTheRuleAndNoOthers(FriezeGroup group, Corner corner, Through through)
       throws InputException {
     if (corner == Corner.BUTTED && through != Through.ROUND) {

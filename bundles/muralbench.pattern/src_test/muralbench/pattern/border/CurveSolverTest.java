@@ -91,6 +91,14 @@ class CurveSolverTest {
   }
 
   @Test
+  void aLayoutIsToldWithItsBlanks() {
+    // 1000 sin(pi/28 - asin(0.0032)) = 108.78; 500 - 400 cos(pi/28 - asin(0.004)) = 102.34.
+    String text = new BandWords(LengthUnit.MILLIMETRE).describe(arch());
+    assertEquals("joint 3.2 mm; 14 pieces on the curve, 97.78 mm along the middle, each from a blank of 108.78 mm by "
+        + "102.34 mm; 8 tiles of 97.78 mm in each leg", text);
+  }
+
+  @Test
   void theFootOfALegIsCutWhereThatIsPermitted() {
     CurveLayout layout = solve(Curve.arch(Vec.ZERO, 1000, 870), 100, 100, 1, JointRange.fixed(3),
         Permits.NONE.scale(0.05).ends(0.4)).best().orElseThrow();
