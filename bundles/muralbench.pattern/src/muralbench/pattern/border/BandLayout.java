@@ -14,11 +14,12 @@ import muralbench.setout.geometry.Contour;
  * @param border the band
  * @param joint the width of all its joints, mm
  * @param move how far it lies farther in than the path, mm; negative for out
- * @param scale length of a painted tile as made over its length as drawn, 1 if it is not changed; plain rows keep theirs
+ * @param scale length of a painted tile as made over its length as drawn, 1 if it is not changed; plain rows keep
+ *     theirs
  * @param runs the numbers of each side, row by row
  * @param means what it takes
- * @param harm the order of layouts: the weights of the means (see {@link Means}) plus a part below 1 that grows with the number
- *     of centre pieces and cut ends, and then with how much of what is permitted is used
+ * @param harm the order of layouts: the weights of the means (see {@link Means}) plus a part below 1 that grows with
+ *     the number of centre pieces and cut ends, and then with how much of what is permitted is used
  */
 public record BandLayout(Border border, double joint, double move, double scale, List<RunLayout> runs,
     Set<Means> means, double harm) {

@@ -46,8 +46,8 @@ public record BandPath(List<Vec> corners, boolean closed) {
   }
 
   /**
-   * A polygon with right angles and upright sides, walked either way round and from any corner; a corner in the middle of a
-   * straight side is left out.
+   * A polygon with right angles and upright sides, walked either way round and from any corner; a corner in the
+   * middle of a straight side is left out.
    *
    * @throws InputException if a side is aslant, or if sides cross, touch or have no length
    */

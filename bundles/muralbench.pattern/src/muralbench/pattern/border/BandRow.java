@@ -2,13 +2,14 @@
 package muralbench.pattern.border;
 
 /**
- * One row of tiles of a band. A <em>plain</em> row, such as a listel with no drawing, may be cut at both ends of a side,
- * since no motif is broken there (common practice); it always follows the other rows. A row that is not plain is laid in
- * whole repeats, see {@link ClosingSolver}.
+ * One row of tiles of a band. A <em>plain</em> row, such as a listel with no drawing, may be cut at both ends of a
+ * side, since no motif is broken there (common practice); it always follows the other rows. A row that is not plain
+ * is laid in whole repeats, see {@link ClosingSolver}.
  *
  * @param length of a tile along the run, mm, above 0
  * @param width of the row, mm, above 0
- * @param cornerSize side of the square corner tile, mm, at least {@code width}; more than that only in the innermost row
+ * @param cornerSize side of the square corner tile, mm, at least {@code width}; more than that only in the innermost
+ *     row
  * @param repeat how many tiles one repeat of the sequence takes, 1 or more
  * @param plain whether the row shows no motif
  */

@@ -4,8 +4,8 @@ package muralbench.pattern.border;
 import muralbench.setout.geometry.Vec;
 
 /**
- * One straight side of a {@link BandPath}, walked clockwise. A place beside it is given by the way along the side from its
- * start and the depth inwards from the outer edge.
+ * One straight side of a {@link BandPath}, walked clockwise. A place beside it is given by the way along the side
+ * from its start and the depth inwards from the outer edge.
  *
  * @param from where the side starts
  * @param to where it ends
@@ -40,8 +40,8 @@ public record BandSide(Vec from, Vec to, BandEnd start, BandEnd end) {
   }
 
   /**
-   * By how many quarter turns, counter-clockwise, a tile drawn for the top side is turned on this side: 0 on a top side,
-   * 1 on a left, 2 on a bottom, 3 on a right one.
+   * By how many quarter turns, counter-clockwise, a tile drawn for the top side is turned on this side: 0 on a top
+   * side, 1 on a left, 2 on a bottom, 3 on a right one.
    */
   public int quarters() {
     Vec along = along();

@@ -11,10 +11,10 @@ import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
 
 /**
- * Lays a band: from the numbers of a layout to tiles on the wall. Rows come from the outer edge inwards; in each row the tiles
- * run clockwise from the lower left corner. On every side the sequence starts anew at the corner; with {@linkplain
- * Corner#MIRRORED mirrored} corners every other side is the mirror image of the one before. A cut end shows the part of the
- * neighbouring repeat that would lie there.
+ * Lays a band: from the numbers of a layout to tiles on the wall. Rows come from the outer edge inwards; in each row
+ * the tiles run clockwise from the lower left corner. On every side the sequence starts anew at the corner; with
+ * {@linkplain Corner#MIRRORED mirrored} corners every other side is the mirror image of the one before. A cut end
+ * shows the part of the neighbouring repeat that would lie there.
  */
 public final class BandTiles {
   private static final Messages TEXTS = Messages.of(BandTiles.class);

@@ -8,9 +8,10 @@ import java.util.List;
 import java.util.function.Predicate;
 
 /**
- * Finds the ways to close the rows that show a motif, least harm first. It tries the sets of means from the least weight
- * upwards; in each, what every class of runs may be made of and all numbers of whole tiles that the ranges leave room for, and
- * drops what cannot be completed. What is left are the joint, the stretch and the move, a {@link LeastHarm} programme.
+ * Finds the ways to close the rows that show a motif, least harm first. It tries the sets of means from the least
+ * weight upwards; in each, what every class of runs may be made of and all numbers of whole tiles that the ranges
+ * leave room for, and drops what cannot be completed. What is left are the joint, the stretch and the move, a {@link
+ * LeastHarm} programme.
  */
 final class ClosingSearch {
   /** Room for rounding when numbers of tiles are counted; {@link LeastHarm} decides. */

@@ -4,9 +4,9 @@ package muralbench.pattern.border;
 import muralbench.setout.geometry.Vec;
 
 /**
- * The outer edge of a band on a curve: a circle, an arc of one, or an arch, which is an arc on two upright legs. Pieces are
- * counted clockwise: on a circle from the piece at the top, on an arc from its left end as seen from its centre, on an arch from
- * the foot of the left leg.
+ * The outer edge of a band on a curve: a circle, an arc of one, or an arch, which is an arc on two upright legs.
+ * Pieces are counted clockwise: on a circle from the piece at the top, on an arc from its left end as seen from its
+ * centre, on an arch from the foot of the left leg.
  *
  * @param centre middle of the circle, mm in the wall plane
  * @param radius outer radius, mm

@@ -6,7 +6,8 @@ package muralbench.pattern.border;
  * CurveLayout#inside()}.
  *
  * @param curve its outer edge
- * @param row its tile: on the curve the length is measured along the middle of the row; the corner size is of no account
+ * @param row its tile: on the curve the length is measured along the middle of the row; the corner size is of no
+ *     account
  * @param joint the joints it may have
  * @param permits what else may be done; on the curve pieces are shaped to measure, and their length may differ from the
  *     tile's by the permitted scale; of legs the foot may be cut; there are no centre pieces

@@ -90,8 +90,8 @@ public record CurveLayout(CurveBorder border, double joint, double move, int wed
   }
 
   /**
-   * The outline of the field inside the band, a joint from its inner edge: of an arch closed by a straight line between the
-   * feet; empty for an arc, which encloses nothing.
+   * The outline of the field inside the band, a joint from its inner edge: of an arch closed by a straight line
+   * between the feet; empty for an arc, which encloses nothing.
    */
   public Optional<Contour> field() {
     Curve inside = inside();

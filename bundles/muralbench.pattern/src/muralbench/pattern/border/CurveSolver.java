@@ -13,11 +13,11 @@ import muralbench.base.length.LengthUnit;
 import muralbench.setout.geometry.Vec;
 
 /**
- * Closes a band on a circle, an arc or an arch with whole repeats of wedges and parallel-sided joints of one width. A piece of
- * the curve is as long as the tile if its length along the middle of the row is; it is cut from a blank as wide as its outer
- * chord. On an arch the joint at the springing line falls between two pieces, and both legs close with the same joint. Ordered
- * as {@link ClosingSolver} orders, by {@link Means}; where two means work together the lesser is used as far as it may be.
- * That the length is taken along the middle is common practice.
+ * Closes a band on a circle, an arc or an arch with whole repeats of wedges and parallel-sided joints of one width. A
+ * piece of the curve is as long as the tile if its length along the middle of the row is; it is cut from a blank as
+ * wide as its outer chord. On an arch the joint at the springing line falls between two pieces, and both legs close
+ * with the same joint. Ordered as {@link ClosingSolver} orders, by {@link Means}; where two means work together the
+ * lesser is used as far as it may be. That the length is taken along the middle is common practice.
  */
 public final class CurveSolver {
   private static final Messages TEXTS = Messages.of(CurveSolver.class);

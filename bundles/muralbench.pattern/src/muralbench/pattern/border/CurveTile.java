@@ -13,8 +13,8 @@ import muralbench.setout.geometry.Contour;
  * @param step which tile of the sequence it is, from 0
  * @param mirrored whether its drawing is the other hand
  * @param degrees by how much the piece is turned, counter-clockwise, 0 at the top of a circle
- * @param placed takes the drawing, the size of the tile with its lower left corner at (0, 0), to the wall. A wedge is not the same
- *     upside down: a drawing turned half round on a wedge is another piece to paint
+ * @param placed takes the drawing, the size of the tile with its lower left corner at (0, 0), to the wall. A wedge is
+ *     not the same upside down: a drawing turned half round on a wedge is another piece to paint
  * @param face the piece, counter-clockwise, mm in the wall plane
  */
 public record CurveTile(int number, BorderPiece piece, String motif, int step, boolean mirrored, double degrees,

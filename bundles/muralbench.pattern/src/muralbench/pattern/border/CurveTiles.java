@@ -13,8 +13,8 @@ import muralbench.setout.geometry.Motion;
 import muralbench.setout.geometry.Vec;
 
 /**
- * Lays a band on a curve. Pieces are made with the centre at (0, 0) and the middle of the arc up, and then moved to the wall;
- * right ends are mirror images of left ends.
+ * Lays a band on a curve. Pieces are made with the centre at (0, 0) and the middle of the arc up, and then moved to
+ * the wall; right ends are mirror images of left ends.
  */
 public final class CurveTiles {
   private final CurveLayout layout;
@@ -34,8 +34,8 @@ public final class CurveTiles {
   }
 
   /**
-   * All pieces of a band on a curve. The sequence runs on from the left leg over the arc into the right leg, where each of the
-   * three holds whole repeats.
+   * All pieces of a band on a curve. The sequence runs on from the left leg over the arc into the right leg, where
+   * each of the three holds whole repeats.
    *
    * @throws IllegalArgumentException if the sequence is not as long as the row's repeat
    */

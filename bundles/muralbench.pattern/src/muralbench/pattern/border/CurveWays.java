@@ -9,8 +9,9 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 
 /**
- * All ways to close a band on a curve. The joint is the one that closes the legs, or without legs any in range; the pieces of
- * the curve then are as long as the tile, or the band moves until they are, or they are made a little longer or shorter.
+ * All ways to close a band on a curve. The joint is the one that closes the legs, or without legs any in range; the
+ * pieces of the curve then are as long as the tile, or the band moves until they are, or they are made a little
+ * longer or shorter.
  */
 final class CurveWays {
   private static final int STEPS = 16;
@@ -136,7 +137,9 @@ final class CurveWays {
     return springing(move).outer().y() + border.curve().centre().y() - border.curve().footHeight();
   }
 
-  /** Closes the curve for what the legs ask: in place, moved, or moved as far as it may with pieces of another length. */
+  /**
+   * Closes the curve for what the legs ask: in place, moved, or moved as far as it may with pieces of another length.
+   */
   private void close(int count, int legTiles, Legs legs) {
     Permits permits = border.permits();
     if (border.curve().halfAngle() >= Math.PI / 2 && legs.at(0) == null) {

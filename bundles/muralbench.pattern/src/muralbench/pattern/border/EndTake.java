@@ -5,8 +5,8 @@ package muralbench.pattern.border;
  * What the end of a side leaves of its outer edge for the row of tiles.
  *
  * @param fixed what is taken away, mm; negative where the row runs on past the end of the side
- * @param joints how many joints lie between the end and the first tile; the mitre's joint is half a joint on the diagonal,
- *     which is a joint over the root of 2 along the edge
+ * @param joints how many joints lie between the end and the first tile; the mitre's joint is half a joint on the
+ *     diagonal, which is a joint over the root of 2 along the edge
  */
 record EndTake(double fixed, double joints) {
   private static final double HALF_MITRE = 1 / Math.sqrt(2);

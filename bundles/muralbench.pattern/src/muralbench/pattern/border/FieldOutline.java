@@ -36,7 +36,8 @@ final class FieldOutline {
     if (after.start() == BandEnd.CONVEX) {
       return List.of(before.at(before.length() - spare, 0), after.at(spare, spare), after.at(spare, 0));
     }
-    // At an inner corner the tile lies beyond both runs, a joint from either; the field goes round three of its corners.
+    // At an inner corner the tile lies beyond both runs, a joint from either; the field goes round three of its
+    // corners.
     return List.of(before.at(before.length() - aside, 0), before.at(before.length() - aside, spare),
         before.at(before.length() + spare, spare), after.at(aside, spare), after.at(aside, 0));
   }

@@ -8,10 +8,10 @@ import muralbench.base.length.LengthUnit;
 import muralbench.pattern.border.ClosingSearch.Aim;
 
 /**
- * What would make a band close that does not: one bound after the other is widened, everything else stays as permitted, and
- * the nearest that works is told. How far to look is common practice: joints of 1/64 in to twice the widest or half an inch,
- * a move of up to half a tile and joint, a tile up to a tenth longer or shorter, a centre piece of a quarter of a tile to two,
- * end tiles cut to no less than a half, a third, a quarter of a tile.
+ * What would make a band close that does not: one bound after the other is widened, everything else stays as
+ * permitted, and the nearest that works is told. How far to look is common practice: joints of 1/64 in to twice the
+ * widest or half an inch, a move of up to half a tile and joint, a tile up to a tenth longer or shorter, a centre
+ * piece of a quarter of a tile to two, end tiles cut to no less than a half, a third, a quarter of a tile.
  */
 final class Hints {
   private static final double FINEST = 25.4 / 64;

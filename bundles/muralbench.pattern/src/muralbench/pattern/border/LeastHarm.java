@@ -6,9 +6,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A small linear programme in at most three unknowns: equations, bounds, and a sum of weighted distances to be kept least.
- * The equations are solved first; in what they leave, the least sum lies where as many bounds or zero distances meet as there
- * are unknowns left, and all those points are tried. Works in doubles; what holds to {@link #NEAR} counts as held.
+ * A small linear programme in at most three unknowns: equations, bounds, and a sum of weighted distances to be kept
+ * least. The equations are solved first; in what they leave, the least sum lies where as many bounds or zero
+ * distances meet as there are unknowns left, and all those points are tried. Works in doubles; what holds to {@link
+ * #NEAR} counts as held.
  */
 final class LeastHarm {
   /** Bounds hold to this, mm. */
@@ -52,8 +53,8 @@ final class LeastHarm {
   }
 
   /**
-   * The point with the least sum, or null if nothing holds all equations and bounds; without any distance the first point
-   * that holds them.
+   * The point with the least sum, or null if nothing holds all equations and bounds; without any distance the first
+   * point that holds them.
    */
   Point best() {
     solveEquations();

@@ -2,8 +2,8 @@
 package muralbench.pattern.border;
 
 /**
- * What makes a band close, the least harm first. Each weighs twice as much as the one before, hence more than all before it
- * together: what is worst in a layout decides first.
+ * What makes a band close, the least harm first. Each weighs twice as much as the one before, hence more than all
+ * before it together: what is worst in a layout decides first.
  */
 public enum Means {
   /** A joint other than the preferred one. */

@@ -5,13 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The sides of one row that close alike, such as the left and the right one of a rectangle: they get the same numbers. A
- * side of a row closes if
+ * The sides of one row that close alike, such as the left and the right one of a rectangle: they get the same
+ * numbers. A side of a row closes if
  *
  * <pre>length - shrink (move + before + row joint) - taken = whole tile + centre + 2 end + (pieces - 1 + joints) joint</pre>
  *
- * where {@code before} is the width of the rows outside this one. The left side is the edge of the row less what the corners
- * take; the right one is linear in the joint, the tile's length and the move, which is why closing is linear algebra.
+ * where {@code before} is the width of the rows outside this one. The left side is the edge of the row less what the
+ * corners take; the right one is linear in the joint, the tile's length and the move, which is why closing is linear
+ * algebra.
  *
  * @param row number of the row from 0
  * @param sides numbers of the sides

@@ -4,9 +4,9 @@ package muralbench.pattern.border;
 import java.math.BigDecimal;
 
 /**
- * The numbers of one row on one side. From the start: what the corner takes, the cut end if there is one, the whole tiles, half
- * of them before and half after the centre piece if there is one, the other cut end, what the corner takes; a joint between
- * any two.
+ * The numbers of one row on one side. From the start: what the corner takes, the cut end if there is one, the whole
+ * tiles, half of them before and half after the centre piece if there is one, the other cut end, what the corner
+ * takes; a joint between any two.
  *
  * @param row number of the row from 0 at the outer edge
  * @param side number of the side from 0

@@ -2,8 +2,8 @@
 package muralbench.pattern.border;
 
 /**
- * How far the three common unknowns of a band may go with the means of one mask: the joint beyond the preferred one, the
- * stretch of the first painted row's tile, and the move, all in mm and 0 where nothing is changed.
+ * How far the three common unknowns of a band may go with the means of one mask: the joint beyond the preferred one,
+ * the stretch of the first painted row's tile, and the move, all in mm and 0 where nothing is changed.
  *
  * @param border the band
  * @param mask the means, by their weights

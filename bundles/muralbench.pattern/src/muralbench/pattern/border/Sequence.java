@@ -7,8 +7,8 @@ import java.util.List;
 import muralbench.pattern.symmetry.FriezeGroup;
 
 /**
- * The tiles of one repeat along a run, each a motif and how it lies. A border motif is drawn for the top side of a panel: the
- * run goes from left to right, the outer edge is above.
+ * The tiles of one repeat along a run, each a motif and how it lies. A border motif is drawn for the top side of a
+ * panel: the run goes from left to right, the outer edge is above.
  *
  * @param steps the tiles in order, at least one
  */
@@ -29,9 +29,10 @@ public record Sequence(List<Step> steps) {
   }
 
   /**
-   * One motif as a frieze group lays it, tile by tile. The repeat starts at an upright mirror where the group has one, so that
-   * whole repeats are symmetric about their middle. The two groups that have the middle line as a mirror ask for a motif that
-   * is its own mirror image there, see {@link #needsMirroredMotif}; a tile cannot be mirrored on itself.
+   * One motif as a frieze group lays it, tile by tile. The repeat starts at an upright mirror where the group has
+   * one, so that whole repeats are symmetric about their middle. The two groups that have the middle line as a mirror
+   * ask for a motif that is its own mirror image there, see {@link #needsMirroredMotif}; a tile cannot be mirrored on
+   * itself.
    */
   public static Sequence of(FriezeGroup group, String motif) {
     List<TileTurn> turns = switch (group) {
@@ -59,7 +60,9 @@ public record Sequence(List<Step> steps) {
     return steps.get(Math.floorMod(place, steps.size()));
   }
 
-  /** The mirror image of the run in an upright line at the end of a repeat: the tiles backwards, each the other hand. */
+  /**
+   * The mirror image of the run in an upright line at the end of a repeat: the tiles backwards, each the other hand.
+   */
   public Sequence mirrored() {
     List<Step> back = new ArrayList<>();
     steps.forEach(step -> back.add(new Step(step.motif(), step.turn().then(TileTurn.ACROSS))));

@@ -4,9 +4,9 @@ package muralbench.pattern.border;
 import muralbench.setout.geometry.Vec;
 
 /**
- * Where the leg of an arch meets its arc, on the left, seen from the centre of the circle with the crown above. The joint there
- * runs along the line from the meeting of the outer edges to the meeting of the inner edges: level for a semicircle, aslant
- * like a mitre for a flatter arc.
+ * Where the leg of an arch meets its arc, on the left, seen from the centre of the circle with the crown above. The
+ * joint there runs along the line from the meeting of the outer edges to the meeting of the inner edges: level for a
+ * semicircle, aslant like a mitre for a flatter arc.
  *
  * @param outerRadius outer radius of the row, mm
  * @param width of the row, mm
@@ -14,7 +14,10 @@ import muralbench.setout.geometry.Vec;
  * @param inner where the inner edges meet
  */
 record Springing(double outerRadius, double width, Vec outer, Vec inner) {
-  /** The springing of a row that lies {@code move} mm inside the curve; coordinates are NaN where the edges do not meet. */
+  /**
+   * The springing of a row that lies {@code move} mm inside the curve; coordinates are NaN where the edges do not
+   * meet.
+   */
   static Springing of(Curve curve, double width, double move) {
     double radius = curve.radius() - move;
     double half = curve.halfWidth() - move;
@@ -50,7 +53,9 @@ record Springing(double outerRadius, double width, Vec outer, Vec inner) {
     return crossing(joint, outerRadius - width, inner.distance(outer));
   }
 
-  /** Where the line, half a joint towards the arc, crosses a circle; of two places the one near a way along the line. */
+  /**
+   * Where the line, half a joint towards the arc, crosses a circle; of two places the one near a way along the line.
+   */
   private Vec crossing(double joint, double radius, double near) {
     Vec along = along();
     Vec start = outer.plus(new Vec(-along.y(), along.x()).times(joint / 2));

@@ -6,8 +6,8 @@ import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Vec;
 
 /**
- * How a tile lies: its drawing, mirrored left to right or not, then turned. A mirrored tile cannot be had by turning another
- * one; it is painted as the other hand.
+ * How a tile lies: its drawing, mirrored left to right or not, then turned. A mirrored tile cannot be had by turning
+ * another one; it is painted as the other hand.
  *
  * @param quarters quarter turns counter-clockwise, 0 to 3
  * @param mirrored whether it is the other hand
@@ -48,8 +48,8 @@ public record TileTurn(int quarters, boolean mirrored) {
   /**
    * The movement that takes a drawing to its tile on the wall.
    *
-   * @param cell the whole tile on the wall; the drawing has its lower left corner at (0, 0) and is as large as the cell, or
-   *     as the cell on its side after an odd number of quarter turns
+   * @param cell the whole tile on the wall; the drawing has its lower left corner at (0, 0) and is as large as the
+   *     cell, or as the cell on its side after an odd number of quarter turns
    */
   public Isometry on(Box cell) {
     boolean upright = quarters % 2 == 1;

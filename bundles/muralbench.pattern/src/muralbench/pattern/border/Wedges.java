@@ -2,8 +2,9 @@
 package muralbench.pattern.border;
 
 /**
- * Equal wedges with parallel-sided joints, as in a ring: a wedge takes an angle m with its joint, and at the radius r spans the
- * half angle m / 2 - asin(j / 2r), so that each joint keeps its width j from the inner to the outer edge. On a circle m is 2 pi / N.
+ * Equal wedges with parallel-sided joints, as in a ring: a wedge takes an angle m with its joint, and at the radius r
+ * spans the half angle m / 2 - asin(j / 2r), so that each joint keeps its width j from the inner to the outer edge.
+ * On a circle m is 2 pi / N.
  *
  * @param outer outer radius, mm
  * @param inner inner radius, mm

@@ -48,7 +48,8 @@ class BandTilesProperties {
     }
     BandRow listel = BandRow.plain(tile * 1.5, deep / 3);
     Permits permits = Permits.NONE.move(6, 6).ends(0.05).centre(deep, 2 * tile);
-    Border border = new Border(path(shape, width, height), (bits & 1) == 0 || main.cornerSize() > deep ? List.of(main) : List.of(listel, main, listel),
+    boolean single = (bits & 1) == 0 || main.cornerSize() > deep;
+    Border border = new Border(path(shape, width, height), single ? List.of(main) : List.of(listel, main, listel),
         corner, through, new JointRange(1.5, 3, 5), (bits & 2) == 0 ? permits : permits.scale(0.03));
     RowMotifs motifs = RowMotifs.of(Sequence.of(FriezeGroup.STEP, "reed"));
     try {
@@ -57,7 +58,7 @@ class BandTilesProperties {
         return null;
       }
       BandLayout layout = layouts.get((bits & 4) == 0 ? 0 : layouts.size() - 1);
-      return new Laid(layout, BandTiles.lay(layout, border.rows().size() == 1 ? List.of(motifs)
+      return new Laid(layout, BandTiles.lay(layout, single ? List.of(motifs)
           : List.of(RowMotifs.plain(), motifs, RowMotifs.plain())));
     } catch (InputException refused) {
       throw new AssertionError(refused);

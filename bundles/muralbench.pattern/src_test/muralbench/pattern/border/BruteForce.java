@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Closes rectangles with a corner tile by trying every pair of numbers of tiles in exact fractions. Lengths in units of 1/64
- * in; nothing here is shared with the solver.
+ * Closes rectangles with a corner tile by trying every pair of numbers of tiles in exact fractions. Lengths in units
+ * of 1/64 in; nothing here is shared with the solver.
  */
 record BruteForce(long width, long height, long tile, long corner, long repeat, long min, long max, long in, long out,
     Fraction scale) {
@@ -48,8 +48,8 @@ record BruteForce(long width, long height, long tile, long corner, long repeat, 
   }
 
   /**
-   * Joint and move follow from the tile's length t: the difference of the sides is (m - n) (t + j), and one side gives the
-   * move. Both are linear in t, so each bound is an interval of t.
+   * Joint and move follow from the tile's length t: the difference of the sides is (m - n) (t + j), and one side
+   * gives the move. Both are linear in t, so each bound is an interval of t.
    */
   private boolean twoEquations(long m, long n) {
     Fraction module = Fraction.of(width - height, m - n);
@@ -66,8 +66,8 @@ record BruteForce(long width, long height, long tile, long corner, long repeat, 
   }
 
   /**
-   * Whether any joint in range closes when a side may also hold a rest between two bounds, as so many pieces more: the joint of
-   * each side is then one number or an interval.
+   * Whether any joint in range closes when a side may also hold a rest between two bounds, as so many pieces more:
+   * the joint of each side is then one number or an interval.
    */
   boolean closesWithRest(Fraction least, Fraction most, long pieces, long step) {
     for (Fraction[] across : intervals(width, least, most, pieces, step)) {

@@ -114,8 +114,8 @@ class ClosingSolverTest {
 
   @Test
   void plainRowsFollowTheRowWithTheMotif() {
-    // The listel of 2 and a joint outside leave 48 for the row of 5-7/8. Outside: 3 listels of 12 would leave ends of 5-5/7,
-    // under half a module; 2 leave a module's half more, 11-11/14.
+    // The listel of 2 and a joint outside leave 48 for the row of 5-7/8. Outside: 3 listels of 12 would leave ends of
+    // 5-5/7, under half a module; 2 leave a module's half more, 11-11/14.
     BandRow listel = BandRow.plain(12 * INCH, 2 * INCH);
     Border border = new Border(Bands.panel(52 + 2 / 7.0, 52 + 2 / 7.0),
         List.of(listel, BandRow.of(5.875 * INCH, 5.875 * INCH, 1), listel), Corner.TILE, Through.LEVEL,

@@ -149,7 +149,9 @@ class CurveTilesProperties {
     }
   }
 
-  /** By the joint alone, every number of pieces: the joint of n pieces is 2R sin(pi/n - a/2R) at the middle radius R. */
+  /**
+   * By the joint alone, every number of pieces: the joint of n pieces is 2R sin(pi/n - a/2R) at the middle radius R.
+   */
   @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
   void circlesCloseByTheJointWhenTheyCan(@ForAll("circles") double[] circle) throws InputException {
     double middle = circle[0] - 20;

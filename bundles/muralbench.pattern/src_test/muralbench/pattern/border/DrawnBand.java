@@ -20,8 +20,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * A band drawn point by point: tiles of 6 by 4 laid without joints, a colour at every whole point of each tile, edges included.
- * Where tiles meet, a point has the colours of all of them; the motif goes on if it is always one.
+ * A band drawn point by point: tiles of 6 by 4 laid without joints, a colour at every whole point of each tile, edges
+ * included. Where tiles meet, a point has the colours of all of them; the motif goes on if it is always one.
  */
 final class DrawnBand {
   static final int LENGTH = 6;
@@ -98,8 +98,8 @@ final class DrawnBand {
   }
 
   /**
-   * A corner tile: its own drawing, or one on which every line swings round the inner corner, taken from the side that arrives
-   * from below. In the drawing the outer edges are left and top, the inner corner is at the lower right.
+   * A corner tile: its own drawing, or one on which every line swings round the inner corner, taken from the side
+   * that arrives from below. In the drawing the outer edges are left and top, the inner corner is at the lower right.
    */
   private void corner(BorderTile tile, boolean swing) {
     Isometry placed = tile.turn().on(tile.cell());
