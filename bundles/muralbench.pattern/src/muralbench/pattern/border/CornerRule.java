@@ -26,7 +26,8 @@ import muralbench.pattern.symmetry.FriezeGroup;
  * <li>{@link Corner#MIRRORED}: the next side is f backwards, so that the corner tile meets the same edge twice,
  * whatever f is. Without a mirror across the run, a direction turns round at each corner: the motif meets head to
  * head at one corner and parts at the next. A motif without direction changes its hand instead, as S to Z.
- * </ul> Half turns and glides of the run, and its mirror along the run, swap the inner and the outer edge; none of
+ * </ul>
+ * Half turns and glides of the run, and its mirror along the run, swap the inner and the outer edge; none of
  * them can be a symmetry of the whole ring. All of this follows from the geometry; there is no published rule.
  */
 public final class CornerRule {
