@@ -19,6 +19,7 @@ import muralbench.model.Panel;
 import muralbench.model.file.MuralFile;
 import muralbench.setout.MuralSetOut;
 import muralbench.setout.PanelSetOut;
+import muralbench.setout.PanelSpec;
 import muralbench.setout.bond.BondRegistry;
 import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.commands.CommandStack;
@@ -45,12 +46,16 @@ public final class OpenMural {
   private final CommandStack commandStack = new CommandStack();
   private final List<Listener> listeners = new CopyOnWriteArrayList<>();
   private final LiveSetOut live;
+  private final Executor worker;
+  private final Executor owner;
   private Path file;
   private boolean keptElsewhere;
 
   private OpenMural(Mural mural, Path file, BondRegistry bonds, Executor worker, Executor owner) {
     this.mural = Objects.requireNonNull(mural, "mural");
     this.file = file;
+    this.worker = worker;
+    this.owner = owner;
     this.live = new LiveSetOut(mural, bonds, worker, owner, () -> tell(listener -> listener.setOutChanged(this)));
     commandStack.addCommandStackEventListener(this::stackChanged);
     live.modelChanged();
@@ -127,6 +132,21 @@ public final class OpenMural {
   /** Why a panel cannot be set out. */
   public Optional<InputException> problem(Panel panel) {
     return live.problem(panel);
+  }
+
+  /** What is asked of a panel, whether it is set out already or not; none if it cannot be read. */
+  public Optional<PanelSpec> asked(Panel panel) {
+    return live.asked(panel);
+  }
+
+  /** Runs what takes long beside the person's work. */
+  public Executor worker() {
+    return worker;
+  }
+
+  /** Runs what brings results of the {@link #worker()} back, on the thread that owns the document. */
+  public Executor owner() {
+    return owner;
   }
 
   /** What cannot be set out (code {@code input}), then what the checks found, heaviest first. */

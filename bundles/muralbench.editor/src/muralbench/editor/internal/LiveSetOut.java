@@ -140,6 +140,11 @@ public final class LiveSetOut {
     return Optional.ofNullable(tasks.get(panel)).flatMap(PanelTask::result);
   }
 
+  /** What is asked of a panel, whether it is set out already or not; none if it cannot be read. */
+  public Optional<PanelSpec> asked(Panel panel) {
+    return Optional.ofNullable(tasks.get(panel)).flatMap(PanelTask::spec);
+  }
+
   /** Why a panel cannot be set out. */
   public Optional<InputException> problem(Panel panel) {
     return Optional.ofNullable(tasks.get(panel)).flatMap(PanelTask::problem);

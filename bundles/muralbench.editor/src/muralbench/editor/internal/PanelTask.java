@@ -62,6 +62,11 @@ public final class PanelTask {
     return result == null && problem == null;
   }
 
+  /** What is asked for; none if it cannot be read. */
+  Optional<PanelSpec> spec() {
+    return Optional.ofNullable(spec);
+  }
+
   Optional<PanelSetOut> result() {
     return Optional.ofNullable(result);
   }

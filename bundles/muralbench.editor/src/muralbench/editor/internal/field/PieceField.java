@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.editor.internal.field;
 
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import muralbench.setout.PanelSetOut;
@@ -35,12 +37,35 @@ public final class PieceField {
 
   /** The pieces of a set-out. */
   public PieceField(PanelSetOut setOut) {
+    this(setOut, Optional.empty());
+  }
+
+  /**
+   * The pieces of a set-out that has many pieces in common with another.
+   *
+   * @param before the other; what is known of the same pieces is used again
+   */
+  public PieceField(PanelSetOut setOut, Optional<PieceField> before) {
     this.setOut = setOut;
     this.pieces = setOut.pieces();
-    this.boxes = pieces.stream().map(Piece::box).toArray(Box[]::new);
+    this.boxes = new Box[pieces.size()];
     this.shapes = new PieceShape[boxes.length];
+    Map<Piece, Integer> known = before.map(PieceField::places).orElse(Map.of());
+    for (int i = 0; i < boxes.length; i++) {
+      Integer place = known.get(pieces.get(i));
+      boxes[i] = place == null ? pieces.get(i).box() : before.get().boxes[place];
+      shapes[i] = place == null ? null : before.get().shapes[place];
+    }
     this.sealed = setOut.movement().stream().flatMap(joint -> MovementStrips.of(setOut, joint).stream()
         .map(strip -> new Sealed(joint, strip))).toList();
+  }
+
+  private Map<Piece, Integer> places() {
+    Map<Piece, Integer> places = new IdentityHashMap<>();
+    for (int i = 0; i < boxes.length; i++) {
+      places.put(pieces.get(i), i);
+    }
+    return places;
   }
 
   /** The set-out. */

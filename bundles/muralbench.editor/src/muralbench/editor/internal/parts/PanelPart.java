@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.editor.internal.parts;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import muralbench.base.InputException;
 import muralbench.base.length.LengthText;
@@ -37,38 +35,32 @@ public final class PanelPart extends ScenePart {
   private static final Frame NOWHERE = new Frame(0, 0, 1, 1);
 
   private final Panel panel;
-  private final Map<EObject, Frame> previewed = new LinkedHashMap<>();
-  private Optional<Preview> preview = Optional.empty();
+  private final DragPreview drag;
   private PieceField field;
 
   /** A part of a scene. */
   public PanelPart(Scene scene, Panel panel) {
     super(scene, panel);
     this.panel = panel;
+    this.drag = new DragPreview(scene, panel, this::field, this::refreshWithOpenings);
   }
 
   /** Shows the panel as it would become if it, or an opening in it, were put elsewhere, until that is taken back. */
   public void preview(EObject thing, Frame place) {
-    previewed.put(thing, place);
-    showPreview();
+    drag.put(thing, place);
+    refreshWithOpenings();
   }
 
   /** Takes a preview back. */
   public void endPreview(EObject thing) {
-    if (previewed.remove(thing) != null) {
-      showPreview();
+    if (drag.take(thing)) {
+      refreshWithOpenings();
     }
-  }
-
-  private void showPreview() {
-    preview = previewed.isEmpty() ? Optional.empty()
-        : Optional.of(Preview.of(panel, previewed, scene().mural().bonds()));
-    refreshWithOpenings();
   }
 
   /** The panel as it is shown: the one of the model, or the one of the preview. */
   Panel shown() {
-    return preview.map(Preview::panel).orElse(panel);
+    return drag.shown().map(Preview::panel).orElse(panel);
   }
 
   /** Refreshes the panel, then its openings, which lie in its figure. */
@@ -114,11 +106,11 @@ public final class PanelPart extends ScenePart {
   }
 
   private Optional<String> problem() {
-    return preview.isPresent() ? Optional.empty() : scene().mural().problem(panel).map(InputException::problem);
+    return drag.shown().isPresent() ? Optional.empty() : scene().mural().problem(panel).map(InputException::problem);
   }
 
   private Optional<PieceField> shownField() {
-    return preview.isPresent() ? preview.get().field() : field();
+    return drag.shown().isPresent() ? drag.shown().get().field() : field().or(drag::dropped);
   }
 
   private Rectangle openings() {

@@ -3,6 +3,7 @@ package muralbench.editor.internal.parts;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import muralbench.base.InputException;
 import muralbench.base.Progress;
 import muralbench.editor.internal.PanelTask;
@@ -25,26 +26,26 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  * @param field its pieces; none if it has too many, or cannot be set out so
  */
 record Preview(Panel panel, Optional<PieceField> field) {
-  /** The preview for a panel in which it, or openings in it, are put into other frames. */
-  static Preview of(Panel panel, Map<EObject, Frame> places, BondRegistry bonds) {
+  /**
+   * The preview for a panel in which it, or openings in it, are put into other frames.
+   *
+   * @param slow gives the pieces of the changed copy if it has too many to be set out at once
+   */
+  static Preview of(Panel panel, Map<EObject, Frame> places, BondRegistry bonds,
+      Function<Panel, Optional<PieceField>> slow) {
     Panel copy = EcoreUtil.copy(panel);
     places.forEach((thing, to) -> {
       EObject counterpart =
           thing instanceof Opening ? copy.getOpenings().get(panel.getOpenings().indexOf(thing)) : copy;
       Placement.frame(counterpart).ifPresent(from -> Placement.place(counterpart, from, to));
     });
-    return new Preview(copy, setOut(copy, panel, bonds));
-  }
-
-  private static Optional<PieceField> setOut(Panel copy, Panel panel, BondRegistry bonds) {
     try {
       PanelSpec spec = MuralReader.panel(copy, panel);
-      return PanelTask.quick(spec)
-          ? Optional.of(new PieceField(SetOut.panel(spec, bonds, Progress.NONE)))
-          : Optional.empty();
+      return new Preview(copy, PanelTask.quick(spec)
+          ? Optional.of(new PieceField(SetOut.panel(spec, bonds, Progress.NONE))) : slow.apply(copy));
     } catch (InputException e) {
       // Half-way through a drag a panel may be impossible; what stays impossible is reported after the drop.
-      return Optional.empty();
+      return new Preview(copy, Optional.empty());
     }
   }
 }

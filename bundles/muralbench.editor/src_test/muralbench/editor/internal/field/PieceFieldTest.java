@@ -6,11 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import muralbench.base.InputException;
 import muralbench.editor.OpenMural;
 import muralbench.editor.SampleMural;
+import muralbench.setout.OpeningDrag;
+import muralbench.setout.PanelSetOut;
 import muralbench.setout.Piece;
 import muralbench.setout.PieceKind;
 import muralbench.setout.geometry.Box;
+import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
 import org.junit.jupiter.api.Test;
 
@@ -62,5 +67,21 @@ class PieceFieldTest {
     field(2).visible(new Box(0, 0, 1e5, 1e5), seen::add);
     assertTrue(seen.stream().allMatch(shape -> shape.upright() == (shape.piece().kind() == PieceKind.WHOLE)
         || shape.piece().kind() == PieceKind.TRIMMED));
+  }
+
+  /** Whatever was looked at before, the next field shows what a fresh one shows. */
+  @Test
+  void aFieldThatFollowsAnotherEqualsAFreshOne() throws InputException {
+    PieceField before = field(0);
+    before.visible(new Box(0, 0, 9000, 9000), shape -> { });
+    OpeningDrag drag = OpeningDrag.of(before.setOut(), "A1", mural.bonds());
+    PanelSetOut moved = drag.moved(Contour.rectangle(900, 1200, 200, 200));
+    assertEquals(shapes(new PieceField(moved)), shapes(new PieceField(moved, Optional.of(before))));
+  }
+
+  private static List<PieceShape> shapes(PieceField field) {
+    List<PieceShape> shapes = new ArrayList<>();
+    field.visible(new Box(0, 0, 9000, 9000), shapes::add);
+    return shapes;
   }
 }
