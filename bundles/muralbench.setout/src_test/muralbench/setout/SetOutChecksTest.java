@@ -302,6 +302,27 @@ class SetOutChecksTest {
     assertEquals(List.of(), of("movement.perimeter", gap));
   }
 
+  private static PanelSpec onBoard(String mounting, double reveal, String edge, Contour outline) {
+    return new PanelSpec("A", "", "wall", mounting, tile(6, 6, 0, -1), 0.125 * IN, 0, outline, List.of(),
+        BondSpec.grid(), BALANCED).withBoard(new BoardSpec("plywood", 0, 0, reveal * IN, edge, 0));
+  }
+
+  /** Common practice. */
+  @ParameterizedTest
+  @CsvSource({"removable, 0, none, ADVICE", "removable, -0.25, none, WARNING", "removable, -0.25, frame,",
+      "removable, 0, trim,", "fixed, 0, none,"})
+  void asksForSomethingToGuardTheEdges(String mounting, double reveal, String edge, Grade grade) throws InputException {
+    List<Finding> bare = of("panel.edge", onBoard(mounting, reveal, edge, rectangle(0, 0, 24, 24)));
+    assertEquals(grade == null ? List.of() : List.of(grade), bare.stream().map(Finding::grade).toList());
+    assertEquals(reveal < 0 && grade != null, bare.stream().anyMatch(one -> one.message().contains("1/4 in")));
+  }
+
+  @Test
+  void saysWhereAPanelHasNoRoomForHangingPoints() throws InputException {
+    assertEquals(1, of("panel.hanging", onBoard("removable", 0, "frame", rectangle(0, 0, 6, 48))).size());
+    assertEquals(List.of(), of("panel.hanging", onBoard("removable", 0, "frame", rectangle(0, 0, 24, 24))));
+  }
+
   /** 24.25 x 32.375 in weigh 22.0 kg with tile of 8 mm, worked by hand; the limit of NIOSH 94-110 is 23 kg. */
   @ParameterizedTest
   @CsvSource({"removable, 8, 4, 0", "removable, 10, 4, 1", "removable, 8, 5, 1", "fixed, 10, 5, 0",

@@ -75,6 +75,11 @@ final class CutWorkbook {
     row = table(sheet, tables.tiles(), row + 1);
     row = table(sheet, tables.order(), row + 1);
     sheet.value(row, 0, OrderList.note());
+    Table boards = new BoardTable(context.setOut()).table();
+    if (!boards.rows().isEmpty()) {
+      row = table(sheet, boards, row + 2);
+      sheet.value(row, 0, TEXT.text("boards.note"));
+    }
     widths(sheet, panels);
     sheet.width(1, 40);
     sheet.finish();

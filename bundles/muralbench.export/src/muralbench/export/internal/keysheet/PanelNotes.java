@@ -40,6 +40,7 @@ final class PanelNotes {
     notes.add(lippage(facts.panel().spec()));
     movement(facts).ifPresent(notes::add);
     survey(facts.panel()).ifPresent(notes::add);
+    notes.addAll(new BoardNotes(texts, units).of(facts.panel()));
     notes.addAll(openings(facts, window));
     return notes;
   }

@@ -9,15 +9,14 @@ import muralbench.base.Finding;
 import muralbench.base.Grade;
 import muralbench.setout.MuralSetOut;
 import muralbench.setout.PanelSetOut;
+import muralbench.setout.board.BoardPlan;
+import muralbench.setout.board.PanelMass;
 
 /**
  * Whether one person may lift a removable panel: 23 kg (51 lb), the load constant of the NIOSH lifting equation
  * (publication 94-110), which holds for the best of circumstances.
  */
 final class PanelLift implements Rule {
-  private static final double MOST = 23;
-  private static final double POUND = 0.45359237;
-
   @Override
   public void look(MuralSetOut mural, Consumer<Finding> found) {
     Report report = new Report("panel.lift", mural.spec().units());
@@ -30,18 +29,20 @@ final class PanelLift implements Rule {
 
   private static void look(PanelSetOut panel, Report report, Consumer<Finding> found) {
     String tile = panel.spec().tile().id();
-    if (panel.spec().tile().thickness() == 0) {
+    BoardPlan plan = BoardPlan.of(panel);
+    if (plan.mass().isEmpty()) {
       found.accept(report.finding(Grade.ADVICE, panel.spec().id(), ".unknown", Map.of("tile", tile), "tile", tile));
-      return;
+    } else if (plan.mass().get().total() > PanelMass.ONE_PERSON) {
+      found.accept(heavy(panel.spec().id(), plan.mass().get(), report));
     }
-    PanelMass mass = PanelMass.of(panel);
-    if (mass.total() > MOST) {
-      found.accept(report.finding(Grade.WARNING, panel.spec().id(), "",
-          Map.of("mass", mass.total(), "most", MOST, "tile", mass.tile(), "adhesive", mass.adhesive(), "board",
-              mass.board()),
-          "mass", up(mass.total()), "pounds", up(mass.total() / POUND), "tile", up(mass.tile()), "adhesive",
-          up(mass.adhesive()), "board", up(mass.board())));
-    }
+  }
+
+  private static Finding heavy(String panel, PanelMass mass, Report report) {
+    return report.finding(Grade.WARNING, panel, "",
+        Map.of("mass", mass.total(), "most", PanelMass.ONE_PERSON, "tile", mass.tile(), "adhesive", mass.adhesive(),
+            "board", mass.board()),
+        "mass", up(mass.total()), "pounds", up(mass.total() / PanelMass.POUND), "tile", up(mass.tile()), "adhesive",
+        up(mass.adhesive()), "board", up(mass.board()));
   }
 
   /** To 0.1, up, so that it never reads like the limit it is over. */

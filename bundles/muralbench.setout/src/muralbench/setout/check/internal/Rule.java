@@ -17,6 +17,7 @@ public interface Rule {
         new SmallCuts(), new Slivers(), new ThinWebs(), new FrostBody(), new OverlappingPanels(),
         new OverlappingOpenings(), new LevelCourses(), new BelowFloor(), new ElectricalOpening(), new CuttingDust(),
         new SurveyMisfit(), new UncheckedSurvey(),
-        new OutOfSquare(), new MovementJoints(), new PerimeterJoints(), new PanelLift());
+        new OutOfSquare(), new MovementJoints(), new PerimeterJoints(), new PanelLift(),
+        new BareEdges(), new NoHanging());
   }
 }

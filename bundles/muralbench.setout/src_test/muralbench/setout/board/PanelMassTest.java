@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package muralbench.setout.check.internal;
+package muralbench.setout.board;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
