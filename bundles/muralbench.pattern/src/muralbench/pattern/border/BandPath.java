@@ -23,8 +23,6 @@ import org.locationtech.jts.geom.GeometryFactory;
  * @param closed whether the path returns to its first corner
  */
 public record BandPath(List<Vec> corners, boolean closed) {
-  /** What deviates from an upright side by up to this counts as upright, mm. */
-  private static final double UPRIGHT = 1e-6;
   private static final Messages TEXTS = Messages.of(BandPath.class);
 
   public BandPath {
@@ -40,7 +38,7 @@ public record BandPath(List<Vec> corners, boolean closed) {
         new Vec(box.maxX(), box.maxY()), new Vec(box.maxX(), box.minY())), true);
   }
 
-  /** One straight run, the band to the right of the way. */
+  /** One straight run, level or upright, the band to the right of the way. */
   public static BandPath straight(Vec from, Vec to) {
     return new BandPath(List.of(from, to), false);
   }
@@ -58,7 +56,7 @@ public record BandPath(List<Vec> corners, boolean closed) {
       Vec after = corners.get((i + 1) % corners.size());
       Vec here = corners.get(i);
       aslant(i, after.minus(here));
-      if (Math.abs(here.minus(before).cross(after.minus(here))) > UPRIGHT) {
+      if (Math.abs(here.minus(before).cross(after.minus(here))) > BandSide.UPRIGHT) {
         kept.add(here);
       }
     }
@@ -74,7 +72,7 @@ public record BandPath(List<Vec> corners, boolean closed) {
   }
 
   private static void aslant(int index, Vec side) throws InputException {
-    if (!Double.isFinite(side.length()) || Math.min(Math.abs(side.x()), Math.abs(side.y())) > UPRIGHT) {
+    if (!Double.isFinite(side.length()) || Math.min(Math.abs(side.x()), Math.abs(side.y())) > BandSide.UPRIGHT) {
       throw refused("/corners/" + index, "path.aslant", "side", index + 1);
     }
   }

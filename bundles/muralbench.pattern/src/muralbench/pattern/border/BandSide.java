@@ -13,6 +13,9 @@ import muralbench.setout.geometry.Vec;
  * @param end what it does at the end
  */
 public record BandSide(Vec from, Vec to, BandEnd start, BandEnd end) {
+  /** What deviates from level or upright by up to this counts as level or upright, mm. */
+  static final double UPRIGHT = 1e-6;
+
   /** Length of the outer edge, mm. */
   public double length() {
     return from.distance(to);
@@ -49,6 +52,12 @@ public record BandSide(Vec from, Vec to, BandEnd start, BandEnd end) {
       return along.x() > 0 ? 0 : 2;
     }
     return along.y() > 0 ? 1 : 3;
+  }
+
+  /** Whether it is level or upright, to a millionth of a millimetre. */
+  boolean straight() {
+    Vec way = to.minus(from);
+    return Math.min(Math.abs(way.x()), Math.abs(way.y())) <= UPRIGHT;
   }
 
   /** By how many mm the side gets shorter for each mm its outline moves in: 2, 0 or -2 for right angles. */

@@ -89,7 +89,7 @@ public final class BandTiles {
     EndTake start = EndTake.of(border, row, of, true);
     double way = start.fixed() + start.joints() * run.joint();
     int last = run.pieces();
-    int place = run.end() > 0 ? -1 : 0;
+    int place = run.end() > 0 ? -1 - run.outside(sequence.repeat()) : 0;
     for (int position = 1; position <= last; position++) {
       boolean cut = run.end() > 0 && (position == 1 || position == last);
       boolean centre = run.centre() > 0 && position == 1 + (run.whole() + (run.end() > 0 ? 2 : 0)) / 2;

@@ -115,6 +115,9 @@ final class BorderChecks {
       if (!(length > 0 && Double.isFinite(length))) {
         throw refused(place(i), "side.length", "side", border.path().sideName(i));
       }
+      if (!sides.get(i).straight()) {
+        throw refused(place(i), "path.aslant", "side", i + 1);
+      }
     }
   }
 

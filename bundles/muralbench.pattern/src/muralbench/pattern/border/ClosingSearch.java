@@ -164,15 +164,15 @@ final class ClosingSearch {
       double[] span = span(run, centre, ends);
       double low = lowModule[run.row()];
       double high = highModule[run.row()];
-      int step = run.repeat() * (centre ? 2 : 1);
-      long from = Math.max(1, (long) Math.ceil((span[0] / high - LOOSE) / step));
-      long to = (long) Math.floor((span[1] / low + LOOSE) / step);
-      for (long n = from; n <= to; n++) {
-        int whole = (int) (n * step);
+      int from = Math.max(1, (int) Math.ceil(span[0] / high - LOOSE));
+      int to = (int) Math.floor(span[1] / low + LOOSE);
+      for (int whole = from; whole <= to; whole++) {
         choices[depth] = new Choice(run, whole, centre, ends);
-        lowModule[run.row()] = Math.max(low, span[0] / whole - LOOSE);
-        highModule[run.row()] = Math.min(high, span[1] / whole + LOOSE);
-        descend(depth + 1, count);
+        if (choices[depth].outside() >= 0) {
+          lowModule[run.row()] = Math.max(low, span[0] / whole - LOOSE);
+          highModule[run.row()] = Math.min(high, span[1] / whole + LOOSE);
+          descend(depth + 1, count);
+        }
       }
       lowModule[run.row()] = low;
       highModule[run.row()] = high;

@@ -11,10 +11,11 @@ import muralbench.base.length.LengthUnit;
  * whole band.
  *
  * <h2>What closes</h2>
- * A side of a row that shows a motif holds whole repeats; with a centre piece as many before it
- * as after it; with cut ends the whole repeats lie between two equal pieces. Sides of equal length, such as opposite
- * ones of a rectangle, get equal numbers. Every side is symmetric about its middle as far as its motif is. Plain rows
- * hold whole tiles, or whole tiles between two equal cut pieces, the largest there are; they do not count as harm.
+ * A side of a row that shows a motif holds whole repeats; with a centre piece as many before it as after it. Cut ends
+ * are equal: beside the cut tile there may be whole tiles of the neighbouring repeat, as many at either end, so that the
+ * side is a window on the endless run with whole repeats in its middle. Sides of equal length, such as opposite ones of
+ * a rectangle, get equal numbers. Every side is symmetric about its middle as far as its motif is. Plain rows hold whole
+ * tiles, or whole tiles between two equal cut pieces, the largest there are; they do not count as harm.
  *
  * <h2>Least harm</h2>
  * A layout is judged by the worst that it needs, in the order of {@link Means}: joint other than
@@ -32,10 +33,11 @@ import muralbench.base.length.LengthUnit;
  * given numbers up exactly and stays below 1e-9.
  *
  * <h2>Half-tile rule</h2>
- * One whole tile less makes the two cut ends longer by half a module (tile + joint) each. So
- * for a repeat of one tile and any joint, one of two neighbouring numbers of tiles leaves ends of at least half a
- * tile less half a joint: with a permitted share of at most 1/2 - joint / (2 tile) a run of two tiles and more always
- * closes with cut ends.
+ * One whole tile less makes the two cut ends longer by half a module (tile + joint) each. So for a repeat of one tile
+ * and any joint, one of two neighbouring numbers of tiles leaves ends of at least half a tile less half a joint: with a
+ * permitted share of at most 1/2 - joint / (2 tile) a run of two tiles and more always closes with cut ends. With a
+ * repeat of an even number of tiles only every other number leaves both ends alike: one step changes an end by a whole
+ * module, so that a side may fall between; then a range of joints helps.
  */
 public final class ClosingSolver {
   /** How many ways are shown. */

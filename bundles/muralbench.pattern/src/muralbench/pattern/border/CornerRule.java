@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.pattern.border;
 
+import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import muralbench.base.Messages;
 import muralbench.pattern.border.CornerVerdict.Course;
 import muralbench.pattern.symmetry.FriezeGroup;
@@ -63,6 +66,14 @@ public final class CornerRule {
       case BUTTED -> verdict(Course.BROKEN, "butted");
       case MIRRORED -> mirrored(group);
     };
+  }
+
+  /** The corners at which a motif goes on, those first that need no drawing of their own and no other hand. */
+  public static List<Corner> working(FriezeGroup group, boolean cutEnds) {
+    return Stream.of(Corner.values()).filter(corner -> judge(group, corner, cutEnds).course() != Course.BROKEN)
+        .sorted(Comparator.comparing((Corner corner) -> judge(group, corner, cutEnds).course())
+            .thenComparing(corner -> judge(group, corner, cutEnds).otherHand())
+            .thenComparing(corner -> !judge(group, corner, cutEnds).keepsDirection())).toList();
   }
 
   private static CornerVerdict mirrored(FriezeGroup group) {

@@ -68,7 +68,7 @@ final class Programme {
   /** Whether the end tiles would be whole, so that the run needs no cut. */
   private boolean uncut(Choice choice, double[] all) {
     RunClass run = choice.run();
-    if (!choice.ends() || choice.centre() || run.repeat() > 1) {
+    if (!choice.ends() || choice.centre() || !choice.nearlyWhole()) {
       return false;
     }
     double tile = run.tile() * (1 + all[Scope.STRETCH] / scope.tile());

@@ -14,7 +14,8 @@ import java.math.BigDecimal;
  * @param taken what the two corners take of it, mm, without joints
  * @param cornerJoints what they take in joints
  * @param whole number of whole tiles
- * @param repeats number of whole repeats
+ * @param repeats number of whole repeats; beside cut ends there may be whole tiles of the next repeats, see {@link
+ *     #outside}
  * @param tile length of a whole tile, mm
  * @param joint width of the joints, mm
  * @param centre length of the centre piece, mm; 0 if there is none
@@ -22,6 +23,15 @@ import java.math.BigDecimal;
  */
 public record RunLayout(int row, int side, double length, double taken, double cornerJoints, int whole, int repeats,
     double tile, double joint, double centre, double end) {
+  /**
+   * How many whole tiles of the neighbouring repeats stand at each end, beside the cut tile; less than one repeat.
+   *
+   * @param repeat tiles in one repeat
+   */
+  public int outside(int repeat) {
+    return (whole - repeats * repeat) / 2;
+  }
+
   /** How many pieces lie between the corners. */
   public int pieces() {
     return whole + (centre > 0 ? 1 : 0) + (end > 0 ? 2 : 0);

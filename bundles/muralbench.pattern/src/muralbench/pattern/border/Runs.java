@@ -55,7 +55,8 @@ final class Runs {
     } else if (choice.centre()) {
       centre = rest;
     }
-    set(run, choice.whole(), tile, centre, end);
+    int inside = choice.whole() - 2 * choice.outside();
+    set(run, choice.whole(), inside / run.repeat(), tile, centre, end);
   }
 
   private static double clamped(double value, double low, double high) {
@@ -72,20 +73,20 @@ final class Runs {
     double room = run.room(found.move());
     long fit = Math.round((room - (run.joints() - 1) * joint) / (tile + joint));
     if (fit > 0 && Math.abs(room - fit * tile - run.jointsOf((int) fit) * joint) <= WHOLE) {
-      set(run, (int) fit, tile, 0, 0);
+      set(run, (int) fit, (int) fit, tile, 0, 0);
       return;
     }
     int whole = (int) Math.ceil((room - 2 * tile - (1 + run.joints()) * joint) / (tile + joint));
     double end = (room - Math.max(whole, 0) * tile - run.jointsOf(Math.max(whole, 0) + 2) * joint) / 2;
     double single = room - run.joints() * joint;
     if (end >= (tile - joint) / 2 - WHOLE) {
-      set(run, Math.max(whole, 0), tile, 0, end);
+      set(run, Math.max(whole, 0), Math.max(whole, 0), tile, 0, end);
     } else if (single > WHOLE) {
-      set(run, 0, tile, single, 0);
+      set(run, 0, 0, tile, single, 0);
     }
   }
 
-  private void set(RunClass run, int whole, double tile, double centre, double end) {
+  private void set(RunClass run, int whole, int repeats, double tile, double centre, double end) {
     int row = run.row();
     for (int side : run.sides()) {
       BandSide of = border.path().sides().get(side);
@@ -93,7 +94,7 @@ final class Runs {
       EndTake take = EndTake.of(border, row, of, true).plus(EndTake.of(border, row, of, false));
       double length = of.length() - of.shrink() * deep;
       runs[row * border.path().sides().size() + side] = new RunLayout(row, side, length, take.fixed(), take.joints(),
-          whole, whole / run.repeat(), tile, found.joint(), centre, end);
+          whole, repeats, tile, found.joint(), centre, end);
     }
   }
 }

@@ -75,6 +75,13 @@ class BadBorderTest {
   }
 
   @Test
+  void aRunThatIsAslantIsRefused() {
+    Border border = Border.of(BandPath.straight(Vec.ZERO, new Vec(900, 30)), SIX, Corner.TILE, RANGE, Permits.NONE);
+    InputException refused = assertThrows(InputException.class, () -> ClosingSolver.solve(border, LengthUnit.INCH));
+    assertEquals("/sides/0", refused.place());
+  }
+
+  @Test
   void anOutlineThatCrossesItselfIsRefused() {
     List<Vec> corners = List.of(new Vec(0, 0), new Vec(900, 0), new Vec(900, 700), new Vec(300, 700), new Vec(300, -200),
         new Vec(0, -200));

@@ -92,7 +92,7 @@ class BandTilesProperties {
     }
   }
 
-  @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
   void neighboursInARowAreAJointApart(@ForAll("bands") Laid laid) {
     List<BorderTile> tiles = laid.tiles();
     for (int i = 0; i < tiles.size(); i++) {
@@ -103,7 +103,7 @@ class BandTilesProperties {
     }
   }
 
-  @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
   void everythingLiesBetweenTheMovedPathAndTheField(@ForAll("bands") Laid laid) {
     Polygon outer = Faces.of(laid.layout().border().path().movedIn(laid.layout().move()).contour());
     Polygon field = Faces.of(laid.layout().field().orElseThrow());
@@ -113,7 +113,7 @@ class BandTilesProperties {
     }
   }
 
-  @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
   void facesAndJointsMakeUpTheBand(@ForAll("bands") Laid laid) {
     BandLayout layout = laid.layout();
     List<BandRow> rows = layout.border().rows();
@@ -136,7 +136,7 @@ class BandTilesProperties {
     assertEquals(area, Faces.area(laid.tiles()), 1e-9 * area);
   }
 
-  @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
   void tilesAreCountedClockwise(@ForAll("bands") Laid laid) {
     List<Vec> middles = new ArrayList<>();
     laid.tiles().stream().filter(tile -> tile.row() == 1).forEach(tile -> middles.add(tile.face().box().centre()));
@@ -145,7 +145,7 @@ class BandTilesProperties {
     assertTrue(first.x() < 100 && first.y() < 100 + 95, first::toString);
   }
 
-  @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
   void theDrawingOfATileCoversItsFace(@ForAll("bands") Laid laid) {
     for (BorderTile tile : laid.tiles()) {
       boolean upright = tile.turn().quarters() % 2 == 1;

@@ -3,6 +3,8 @@ package muralbench.pattern.border;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.LongPredicate;
+import java.util.stream.LongStream;
 
 /**
  * Closes rectangles with a corner tile by trying every pair of numbers of tiles in exact fractions. Lengths in units
@@ -69,9 +71,9 @@ record BruteForce(long width, long height, long tile, long corner, long repeat, 
    * Whether any joint in range closes when a side may also hold a rest between two bounds, as so many pieces more:
    * the joint of each side is then one number or an interval.
    */
-  boolean closesWithRest(Fraction least, Fraction most, long pieces, long step) {
-    for (Fraction[] across : intervals(width, least, most, pieces, step)) {
-      for (Fraction[] up : intervals(height, least, most, pieces, step)) {
+  boolean closesWithRest(Fraction least, Fraction most, long pieces, LongPredicate tiles) {
+    for (Fraction[] across : intervals(width, least, most, pieces, tiles)) {
+      for (Fraction[] up : intervals(height, least, most, pieces, tiles)) {
         if (greater(across[0], up[0]).compareTo(smaller(across[1], up[1])) <= 0) {
           return true;
         }
@@ -80,14 +82,19 @@ record BruteForce(long width, long height, long tile, long corner, long repeat, 
     return false;
   }
 
-  private List<Fraction[]> intervals(long length, Fraction least, Fraction most, long pieces, long step) {
+  /** Whether so many tiles are whole repeats, at least one, between fewer than a repeat at either end. */
+  boolean window(long tiles) {
+    return LongStream.range(0, repeat).map(m -> tiles - 2 * m).anyMatch(n -> n > 0 && n % repeat == 0);
+  }
+
+  private List<Fraction[]> intervals(long length, Fraction least, Fraction most, long pieces, LongPredicate tiles) {
     List<Fraction[]> all = new ArrayList<>();
     for (long n = 1; n * tile <= length; n++) {
       Fraction rest = Fraction.of(length - 2 * corner - n * tile);
       if (n % repeat == 0) {
         add(all, rest.over(Fraction.of(n + 1)), rest.over(Fraction.of(n + 1)));
       }
-      if (n % step == 0) {
+      if (tiles.test(n)) {
         Fraction joints = Fraction.of(n + 1 + pieces);
         add(all, rest.minus(most).over(joints), rest.minus(least).over(joints));
       }

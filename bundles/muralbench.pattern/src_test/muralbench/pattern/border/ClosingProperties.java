@@ -69,14 +69,15 @@ class ClosingProperties {
   @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE)
   void endCutsCloseWhatTheyCan(@ForAll("bands") BruteForce brute) {
     Fraction twoTiles = Fraction.of(2 * brute.tile());
-    boolean closes = brute.closesWithRest(twoTiles.times(Fraction.of(3, 4)), twoTiles, 2, brute.repeat());
+    boolean closes = brute.closesWithRest(twoTiles.times(Fraction.of(3, 4)), twoTiles, 2, brute::window);
     Statistics.collect(closes);
     assertEquals(closes, !layouts(brute, Permits.NONE.ends(0.75)).isEmpty());
   }
 
   @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE)
   void centrePiecesCloseWhatTheyCan(@ForAll("bands") BruteForce brute) {
-    boolean closes = brute.closesWithRest(Fraction.of(64), Fraction.of(128), 1, 2 * brute.repeat());
+    boolean closes = brute.closesWithRest(Fraction.of(64), Fraction.of(128), 1,
+        tiles -> tiles % (2 * brute.repeat()) == 0);
     Statistics.collect(closes);
     assertEquals(closes, !layouts(brute, Permits.NONE.centre(64 * UNIT, 128 * UNIT)).isEmpty());
   }
@@ -104,7 +105,9 @@ class ClosingProperties {
       within(0.98, layout.scale(), 1.02);
       for (RunLayout run : layout.runs()) {
         assertEquals(layout.run(0, (run.side() + 2) % 4).pieces(), run.pieces());
-        assertEquals(0, run.whole() % brute.repeat());
+        int repeat = (int) brute.repeat();
+        assertEquals(run.whole(), run.repeats() * repeat + 2 * run.outside(repeat));
+        within(0, run.outside(repeat), run.end() == 0 ? 0 : repeat - 1);
         within(run.end() == 0 ? 0 : 0.6 * run.tile(), run.end(), run.tile());
         within(run.centre() == 0 ? 0 : 40 * UNIT, run.centre(), 200 * UNIT);
       }

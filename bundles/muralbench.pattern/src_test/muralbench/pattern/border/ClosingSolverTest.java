@@ -113,6 +113,26 @@ class ClosingSolverTest {
   }
 
   @Test
+  void cutEndsShowTheNeighbouringRepeats() {
+    // 2 x 4 + 10 x 4 + 13 joints of 1/8 + 2 x 3 = 55-5/8: two repeats of 4, one tile more at each end, and the cut.
+    Border border = Border.of(Bands.panel(55.625, 55.625), BandRow.of(4 * INCH, 4 * INCH, 4), Corner.TILE, EIGHTH,
+        Permits.NONE.ends(0.5));
+    RunLayout run = best(border).run(0, 0);
+    assertEquals(List.of(10, 2, 1), List.of(run.whole(), run.repeats(), run.outside(4)));
+    assertEquals(3 * INCH, run.end(), 1e-9);
+  }
+
+  @Test
+  void twoPaintedRowsCloseWithOneJoint() {
+    // Outside 2 x 2 + 7 x 6 + 8 joints of 1/8 = 47; inside 47 - 4 - 1/4 = 2 x 6 + 5 x 6 + 6 joints.
+    Border border = new Border(Bands.panel(47, 47), List.of(BandRow.of(6 * INCH, 2 * INCH, 1),
+        BandRow.of(6 * INCH, 6 * INCH, 1)), Corner.TILE, Through.LEVEL, joints(0.0625, 0.1, 0.1875), Permits.NONE);
+    BandLayout layout = best(border);
+    assertEquals(INCH / 8, layout.joint(), 1e-9);
+    assertEquals(List.of(7, 5), List.of(layout.run(0, 0).whole(), layout.run(1, 0).whole()));
+  }
+
+  @Test
   void plainRowsFollowTheRowWithTheMotif() {
     // The listel of 2 and a joint outside leave 48 for the row of 5-7/8. Outside: 3 listels of 12 would leave ends of
     // 5-5/7, under half a module; 2 leave a module's half more, 11-11/14.

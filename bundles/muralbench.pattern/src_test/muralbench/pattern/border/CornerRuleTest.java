@@ -6,12 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import muralbench.base.InputException;
 import muralbench.pattern.border.CornerVerdict.Course;
 import muralbench.pattern.symmetry.FriezeGroup;
-import muralbench.pattern.symmetry.Isometry;
 import muralbench.setout.geometry.Vec;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -112,16 +112,14 @@ class CornerRuleTest {
     }
   }
 
-  /** In a run without corners every group's tiles join, and the tiles lie as the operations of the group say. */
   @ParameterizedTest
   @EnumSource
-  void theSequenceHasTheOperationsOfItsGroup(FriezeGroup group) {
-    long mirrored = Sequence.of(group, "m").steps().stream().filter(step -> step.turn().mirrored()).count();
-    long expected = group.placements(1, 0, 1).stream().filter(Isometry::mirrors).count();
-    boolean folded = Sequence.needsMirroredMotif(group);
-    assertEquals(group.operations().size(), Sequence.of(group, "m").repeat() * (folded ? 2 : 1));
-    assertEquals(folded ? expected - group.operations().size() / 2 + Sequence.of(group, "m").repeat() / 2 : expected,
-        mirrored);
+  void theCornersThatWorkAreThoseThatTheRuleLets(FriezeGroup group) {
+    List<Corner> whole = CornerRule.working(group, false);
+    assertEquals(CornerRule.mirrorsAcross(group), whole.contains(Corner.MITRED));
+    assertTrue(whole.containsAll(List.of(Corner.TILE, Corner.TURNED, Corner.MIRRORED)));
+    assertFalse(whole.contains(Corner.BUTTED));
+    assertTrue(CornerRule.working(group, true).contains(Corner.MIRRORED));
   }
 
   private static DrawnBand draw(FriezeGroup group, Corner corner, Through through, boolean square, int cut, boolean swing,

@@ -60,7 +60,7 @@ class CurveTilesProperties {
     }
   }
 
-  @Property(tries = 70, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 50, edgeCases = EdgeCasesMode.NONE)
   void neighboursAreAJointApart(@ForAll("bands") Laid laid) {
     Statistics.collect(kind(laid.layout().border().curve()));
     List<Polygon> faces = laid.tiles().stream().map(tile -> Faces.of(tile.face())).toList();
@@ -73,7 +73,7 @@ class CurveTilesProperties {
     }
   }
 
-  @Property(tries = 70, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 50, edgeCases = EdgeCasesMode.NONE)
   void piecesLieBetweenTheCurveAndTheField(@ForAll("bands") Laid laid) {
     Curve curve = laid.layout().border().curve();
     double width = laid.layout().border().row().width();
@@ -91,7 +91,7 @@ class CurveTilesProperties {
   }
 
   /** A disc's share in a strip of half width h from its middle outwards is r² asin(h / r) + h sqrt(r² - h²). */
-  @Property(tries = 70, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 50, edgeCases = EdgeCasesMode.NONE)
   void wedgesAndJointsMakeUpTheRing(@ForAll("bands") Laid laid) {
     CurveLayout layout = laid.layout();
     if (layout.border().curve().legs()) {
@@ -109,7 +109,7 @@ class CurveTilesProperties {
   }
 
   /** The band of an arch: legs and half a ring, less the joints, of which the two at the springing lines are wholes. */
-  @Property(tries = 70, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 50, edgeCases = EdgeCasesMode.NONE)
   void piecesAndJointsMakeUpTheArch(@ForAll("bands") Laid laid) {
     CurveLayout layout = laid.layout();
     Curve curve = layout.border().curve();
@@ -125,7 +125,7 @@ class CurveTilesProperties {
     assertEquals(band - legJoints - arcJoints, laid.tiles().stream().mapToDouble(CurveTile::area).sum(), 1e-9 * band);
   }
 
-  @Property(tries = 70, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 50, edgeCases = EdgeCasesMode.NONE)
   void everyLayoutKeepsWhatIsPermitted(@ForAll("bands") Laid laid) {
     CurveLayout layout = laid.layout();
     assertTrue(layout.joint() >= 1.5 - 1e-6 && layout.joint() <= 5 + 1e-6);
