@@ -3,6 +3,7 @@ package muralbench.setout;
 
 import java.util.List;
 import muralbench.base.length.LengthUnit;
+import muralbench.setout.movement.MovementRule;
 import muralbench.setout.order.Allowances;
 
 /**
@@ -21,6 +22,11 @@ public record MuralSpec(String title, String client, String revision, LengthUnit
     List<PanelSpec> panels, double temperatureSwing, Allowances allowances) {
   public MuralSpec {
     panels = List.copyOf(panels);
+  }
+
+  /** How far the temperature of the tile's surface swings, °F; the one that asks for nothing more where it is not known. */
+  public double swing() {
+    return temperatureSwing == 0 ? MovementRule.PLAIN_SWING : temperatureSwing * 9 / 5;
   }
 
   /** A mural with spares by common practice, its temperatures not known. */

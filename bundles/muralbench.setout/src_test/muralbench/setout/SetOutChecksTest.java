@@ -16,6 +16,10 @@ import muralbench.setout.bond.BondRegistry;
 import muralbench.setout.geometry.Arc;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
+import muralbench.setout.movement.MovementAxis;
+import muralbench.setout.movement.MovementJoint;
+import muralbench.setout.movement.MovementSpec;
+import muralbench.setout.order.Allowances;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -272,7 +276,7 @@ class SetOutChecksTest {
     assertEquals(grades.stream().sorted().toList(), grades);
     assertEquals(List.of("joint.narrow", "body.frost"), codes(findings, Grade.ERROR));
     assertEquals(List.of("cut.small", "body.frost"), codes(findings, Grade.WARNING).stream().distinct().toList());
-    assertEquals(List.of("A", "B1", ""), findings.stream().filter(f -> f.grade() == Grade.ADVICE).map(Finding::place)
+    assertEquals(List.of("A", "B1", "B", ""), findings.stream().filter(f -> f.grade() == Grade.ADVICE).map(Finding::place)
         .distinct().toList());
   }
 
@@ -321,6 +325,53 @@ class SetOutChecksTest {
   void saysWhereAPanelHasNoRoomForHangingPoints() throws InputException {
     assertEquals(1, of("panel.hanging", onBoard("removable", 0, "frame", rectangle(0, 0, 6, 48))).size());
     assertEquals(List.of(), of("panel.hanging", onBoard("removable", 0, "frame", rectangle(0, 0, 24, 24))));
+  }
+
+  private static Finding thermal(double expansion, double swing, double joint) throws InputException {
+    TileSpec tile = new TileSpec("T", 6 * IN, 6 * IN, 0, 0, -1, TileSpec.NOT_KNOWN, -1, expansion);
+    PanelSpec panel = panel("A", tile, 0, BondSpec.grid(), BALANCED, rectangle(0, 0, 144, 24));
+    List<MovementJoint> joints = List.of(new MovementJoint(MovementAxis.HORIZONTAL, 12 * IN, joint * IN));
+    PanelSpec jointed = joint > 0 ? panel.withMovement(new MovementSpec.Given(joints)) : panel;
+    MuralSpec mural = new MuralSpec("", "", "", LengthUnit.INCH, "exterior", List.of(jointed), swing,
+        Allowances.commonPractice());
+    return only(SetOutChecks.findings(SetOut.mural(mural, BondRegistry.standard(), Progress.NONE)).stream()
+        .filter(finding -> finding.code().equals("movement.thermal")).toList());
+  }
+
+  /**
+   * Over 12 ft and 100 °F: porcelain of 7 millionths per °C 1.422 mm and 5.69 mm of sealant that takes 25 %; tile of 8.1,
+   * which is taken where nothing is given, 1.646 and 6.58 mm. Worked by hand from makers' coefficients.
+   */
+  @ParameterizedTest
+  @CsvSource({"7, 55.5556, 1.422, 5.69, 0.056 in", "0, 0, 1.646, 6.58, 0.065 in", "8.1, 55.5556, 1.646, 6.58, 0.065 in",
+      "7, 60, 1.536, 6.14, 0.06 in"})
+  void saysHowFarTileOutdoorsGrowsAndWhatSealantItNeeds(double expansion, double swing, double growth, double least,
+      String shown) throws InputException {
+    Finding finding = thermal(expansion, swing, 0);
+    assertEquals(Grade.ADVICE, finding.grade());
+    assertEquals(growth, (double) finding.values().get("growth"), 0.0006);
+    assertEquals(least, (double) finding.values().get("least"), 0.006);
+    assertTrue(finding.message().contains(shown), finding.message());
+    assertEquals(expansion == 0, finding.message().contains("8.1 millionths"), finding.message());
+  }
+
+  @Test
+  void warnsOfAMovementJointTooNarrowForTheSealant() throws InputException {
+    assertEquals(Grade.WARNING, thermal(7, 55.5556, 0.2).grade());
+    assertEquals(Grade.ADVICE, thermal(7, 55.5556, 0.25).grade());
+    assertEquals(List.of(), of("movement.thermal", jointed(0, 0.125)));
+  }
+
+  /** TCNA EJ171: 1/2 in at 12 ft, and 1/16 in more for the started 15 °F over 100 °F: 9/16 in at 115 °F. */
+  @ParameterizedTest
+  @CsvSource({"0, 0.5, 0", "63.888888888888886, 0.5, 1", "63.888888888888886, 0.5625, 0"})
+  void movementJointsWidenWithTheSwingOfTheSite(double swing, double width, int count) throws InputException {
+    PanelSpec panel = panel("A", tile(6, 6, 0, -1), 0.125, BondSpec.grid(), BALANCED, rectangle(0, 0, 240, 48))
+        .withMovement(new MovementSpec.Given(List.of(new MovementJoint(MovementAxis.VERTICAL, 120 * IN, width * IN))));
+    MuralSpec mural = new MuralSpec("", "", "", LengthUnit.INCH, "exterior", List.of(panel), swing,
+        Allowances.commonPractice());
+    assertEquals(count, SetOutChecks.findings(SetOut.mural(mural, BondRegistry.standard(), Progress.NONE)).stream()
+        .filter(finding -> finding.code().equals("movement.narrow")).count());
   }
 
   /** 24.25 x 32.375 in weigh 22.0 kg with tile of 8 mm, worked by hand; the limit of NIOSH 94-110 is 23 kg. */

@@ -93,6 +93,19 @@ class CutTablesTest {
     assertEquals(List.of(), tables(mural).madeUp().rows());
   }
 
+  /** The board of the panel is as large as its outline, 12-3/16 by 12-1/8 in, and hangs from two points. */
+  @Test
+  void removablePanelsAreListedWithTheirBoards() throws InputException {
+    PanelSpec fixed = halves().panels().get(0).spec();
+    PanelSpec removable = new PanelSpec("A", "", "wall", "removable", fixed.tile(), fixed.joint(), 0, fixed.outline(),
+        List.of(), fixed.bond(), fixed.origin());
+    List<Object> row = new BoardTable(SampleMural.of(LengthUnit.INCH, SetOut.panel(removable, BondRegistry.standard(),
+        Progress.NONE))).table().rows().get(0);
+    assertEquals(List.of("A", "12-3/16 in", "12-1/8 in"), row.subList(0, 3));
+    assertEquals(List.of(2, "10-1/8 in", "3-1/16 in, 9-1/8 in"), row.subList(7, 10));
+    assertEquals(List.of(), new BoardTable(mural).table().rows());
+  }
+
   @Test
   void theOrderFollowsTheMakingUp() throws InputException {
     assertEquals(List.of("", "", 6, 2, 4, 4), tables(halves()).panels().rows().get(1));

@@ -9,8 +9,8 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import muralbench.base.Finding;
 import muralbench.base.Grade;
-import muralbench.base.length.LengthUnit;
 import muralbench.setout.MuralSetOut;
+import muralbench.setout.MuralSpec;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.movement.MovementAxis;
@@ -28,25 +28,25 @@ final class MovementJoints implements Rule {
       MovementRule rule = MovementRule.of(mural.spec().exposure(), panel.spec().surface());
       double bay = MovementPlan.greatestBay(panel, panel.movement().stream().map(MovementJoint::line).toList());
       if (bay > rule.greatestSpacing() + Report.ROUNDING) {
-        found.accept(missing(panel, MovementPlan.of(panel, mural.spec().exposure(), MovementRule.PLAIN_SWING,
-            List.of()), report));
+        found.accept(missing(panel, MovementPlan.of(panel, mural.spec().exposure(), mural.spec().swing(), List.of()),
+            mural.spec(), report));
       }
-      narrow(panel, rule, bay, mural.spec().units()).ifPresent(found);
+      narrow(panel, rule, bay, mural.spec()).ifPresent(found);
     }
   }
 
-  private static Optional<Finding> narrow(PanelSetOut panel, MovementRule rule, double bay, LengthUnit units) {
-    double least = rule.leastWidth(bay, MovementRule.PLAIN_SWING, panel.spec().joint());
+  private static Optional<Finding> narrow(PanelSetOut panel, MovementRule rule, double bay, MuralSpec mural) {
+    double least = rule.leastWidth(bay, mural.swing(), panel.spec().joint());
     double width = panel.movement().stream().mapToDouble(MovementJoint::width).min().orElse(least);
     if (width >= least - Report.ROUNDING) {
       return Optional.empty();
     }
-    Report report = new Report("movement.narrow", units);
+    Report report = new Report("movement.narrow", mural.units());
     return Optional.of(report.finding(Grade.WARNING, panel.spec().id(), "", Map.of("width", width, "least", least),
         "width", report.below(width), "least", report.limit(least)));
   }
 
-  private static Finding missing(PanelSetOut panel, MovementPlan plan, Report report) {
+  private static Finding missing(PanelSetOut panel, MovementPlan plan, MuralSpec mural, Report report) {
     Box field = MovementPlan.field(panel);
     boolean through = plan.lines().stream().anyMatch(MovementLine::throughTile);
     Map<String, Object> values = new LinkedHashMap<>();
@@ -55,12 +55,12 @@ final class MovementJoints implements Rule {
     values.put("vertical", places(plan, MovementAxis.VERTICAL));
     values.put("horizontal", places(plan, MovementAxis.HORIZONTAL));
     String variant = (through ? ".through" : "") + (plan.lines().size() == 1 ? ".one" : "");
-    String swing = plan.rule().exterior() ? ".swing" : ".plain";
+    String swing = !plan.rule().exterior() ? ".plain" : mural.temperatureSwing() > 0 ? ".swing.known" : ".swing";
     return report.finding(Grade.WARNING, panel.spec().id(), variant, values, "width", report.shown(field.width()),
         "height", report.shown(field.height()), "spacing", report.shown(plan.rule().greatestSpacing()), "count",
         plan.lines().size(), "list", plan.lines().stream().map(line -> words(line, field, report))
             .collect(Collectors.joining("; ")), "joint", report.shown(plan.width()), "swing",
-        report.text(swing));
+        report.text(swing, "fahrenheit", Math.round(mural.swing())));
   }
 
   private static List<Double> places(MovementPlan plan, MovementAxis axis) {

@@ -18,6 +18,6 @@ public interface Rule {
         new OverlappingOpenings(), new LevelCourses(), new BelowFloor(), new ElectricalOpening(), new CuttingDust(),
         new SurveyMisfit(), new UncheckedSurvey(),
         new OutOfSquare(), new MovementJoints(), new PerimeterJoints(), new PanelLift(),
-        new BareEdges(), new NoHanging());
+        new BareEdges(), new NoHanging(), new ThermalMovement());
   }
 }
