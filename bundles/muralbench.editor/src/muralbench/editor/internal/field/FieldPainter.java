@@ -57,10 +57,11 @@ public final class FieldPainter {
   }
 
   /** Openings that a panel has from another one; they are no things of the wall that could be picked. */
-  private static void repeatedOpenings(Paper paper, PieceField field) {
+  private void repeatedOpenings(Paper paper, PieceField field) {
     PanelSpec spec = field.setOut().spec();
     if (spec.origin() instanceof OriginSpec.Repeated) {
-      spec.openings().forEach(opening -> paper.draw(opening.outline()));
+      spec.openings().forEach(opening -> new OpeningPainter(style).paint(paper, opening.outline(),
+          List.of(opening.id() + ' ' + opening.kind(), opening.id())));
     }
   }
 

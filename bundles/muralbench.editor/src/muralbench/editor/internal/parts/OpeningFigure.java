@@ -3,16 +3,13 @@ package muralbench.editor.internal.parts;
 
 import java.util.List;
 import java.util.Optional;
+import muralbench.editor.internal.field.OpeningPainter;
 import muralbench.editor.internal.field.Paper;
-import muralbench.editor.internal.field.Tint;
-import muralbench.editor.internal.field.WallStyle;
 import muralbench.editor.internal.geometry.Frame;
 import muralbench.editor.internal.geometry.WallPlane;
 import muralbench.setout.geometry.Contour;
 import org.eclipse.draw2d.Figure;
-import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
-import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.handles.HandleBounds;
 
@@ -49,22 +46,7 @@ final class OpeningFigure extends Figure implements HandleBounds {
   }
 
   private void paintOpening(Paper paper) {
-    Graphics graphics = paper.graphics();
-    WallStyle style = scene.style();
     Contour shape = edge.orElseGet(() -> Contour.rectangle(frame.x(), frame.y(), frame.width(), frame.height()));
-    graphics.setBackgroundColor(style.of(Tint.OPENING));
-    paper.fill(List.of(shape));
-    graphics.setForegroundColor(style.of(Tint.OPENING_EDGE));
-    graphics.setLineWidth(2);
-    paper.draw(shape);
-    graphics.setFont(style.text());
-    for (String caption : words) {
-      Dimension size = FigureUtilities.getTextExtents(caption, style.text());
-      if (size.width + 6 <= paper.x(frame.width()) && size.height <= paper.x(frame.height())) {
-        graphics.drawText(caption, paper.x(frame.middleX()) - size.width / 2,
-            paper.y(frame.middleY()) - size.height / 2);
-        return;
-      }
-    }
+    new OpeningPainter(scene.style()).paint(paper, shape, words);
   }
 }
