@@ -109,7 +109,7 @@ final class EdgeGrid {
   }
 
   /** Whether a line meets a box, touching included; may say yes for a line that misses by rounding. */
-  private static boolean crosses(double x0, double y0, double x1, double y1, double minX, double minY, double maxX,
+  static boolean crosses(double x0, double y0, double x1, double y1, double minX, double minY, double maxX,
       double maxY) {
     if (Math.max(x0, x1) < minX || Math.min(x0, x1) > maxX || Math.max(y0, y1) < minY || Math.min(y0, y1) > maxY) {
       return false;

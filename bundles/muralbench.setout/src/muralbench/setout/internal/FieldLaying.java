@@ -52,17 +52,17 @@ final class FieldLaying {
   }
 
   Field field() throws InputException {
-    List<TiledRegion> parts = new ArrayList<>();
+    List<Regions> parts = new ArrayList<>();
     for (PanelSpec part : shared.panels()) {
       try {
-        parts.add(TiledRegion.of(part, layings.units()));
+        parts.add(Regions.searched(part, layings.units()));
       } catch (InputException e) {
         // That panel is refused itself, and the others are laid without it.
         continue;
       }
     }
     PanelSpec whole = panel.withOrigin(shared.start()).withMovement(movement());
-    return new PanelEngine(whole, layings.units()).field(TiledRegion.together(whole, parts), layings);
+    return new PanelEngine(whole, layings.units()).field(Regions.together(whole, parts), layings);
   }
 
   /** What any of the panels asks for holds for all. */

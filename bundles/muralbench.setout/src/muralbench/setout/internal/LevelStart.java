@@ -2,7 +2,6 @@
 package muralbench.setout.internal;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
@@ -95,7 +94,7 @@ final class LevelStart {
     return turned.of(search.bestOf(starts.stream().map(back::of).toList()));
   }
 
-  /** The starts at a height that leave no gap at the sides, keep the half-tile rule and have the widest strips. */
+  /** The starts at a height that leave no gap at the sides and among which the evenest are. */
   private List<Vec> alongCourses(TiledRegion region, Pattern pattern, double height) {
     Motion back = turned.inverse();
     List<Contour> edges = region.edges().stream().map(edge -> edge.moved(back)).toList();
@@ -107,12 +106,9 @@ final class LevelStart {
     for (double middle : new double[] {first.face() / 2, -panel.joint() / 2}) {
       all.add(box.centre().x() - middle - first.start());
     }
-    all.addAll(cuts.events());
-    Comparator<Double> rules = Comparator.<Double>comparingLong(start -> Math.round(cuts.gap(start) / STEP))
-        .thenComparing(start -> cuts.halfTileRule(start) ? 0 : 1)
-        .thenComparing(start -> -Math.round(cuts.narrowestStrip(start) / STEP));
-    double best = all.stream().min(rules).orElseThrow();
-    return all.stream().filter(start -> rules.compare(start, best) == 0)
+    all.addAll(cuts.starts(0));
+    double gap = all.stream().mapToDouble(cuts::gap).min().orElseThrow();
+    return all.stream().filter(start -> cuts.gap(start) <= gap + STEP)
         .map(start -> start + Math.floor((box.minX() - start) / first.module()) * first.module())
         .map(start -> turned.of(new Vec(start, up))).toList();
   }

@@ -60,27 +60,29 @@ public final class PanelEngine {
       return new RepeatedPanel(panel, layings.of(repeated.panel()), repeated.to(), pattern).laid();
     }
     checkSizes(pattern);
-    TiledRegion region = TiledRegion.of(panel, units);
+    Regions regions = Regions.of(panel, units);
+    TiledRegion region = regions.all();
     if (panel.origin() instanceof OriginSpec.Shared shared) {
       FieldLaying.Field field = layings.field(panel, shared);
       return laid(region, field.pattern(), turned(), field.origin(), field.within(region.box(Motion.NONE)),
           layings.progress());
     }
-    Vec origin = start(region, pattern, layings);
+    Vec origin = start(regions, pattern, layings);
     PanelSetOut plain = laid(region, pattern, turned(), origin, List.of(), layings.progress());
-    return new MovementLaying(plain, pattern, turned(), units, new Relaying(region, layings.progress())).laid();
+    return new MovementLaying(plain, pattern, turned(), units, new Relaying(regions, layings.progress())).laid();
   }
 
   /** The grid over a region that is larger than the panel. */
-  FieldLaying.Field field(TiledRegion region, Layings layings) throws InputException {
+  FieldLaying.Field field(Regions regions, Layings layings) throws InputException {
     Pattern pattern = pattern(layings.bonds());
+    TiledRegion region = regions.all();
     checkCells(pattern, region.box(Motion.NONE));
-    Vec origin = start(region, pattern, layings);
+    Vec origin = start(regions, pattern, layings);
     if (panel.movement() instanceof MovementSpec.None) {
       return new FieldLaying.Field(pattern, origin, List.of());
     }
     PanelSetOut plain = laid(region, pattern, turned(), origin, List.of(), layings.progress());
-    Relaying relaying = new Relaying(region, layings.progress());
+    Relaying relaying = new Relaying(regions, layings.progress());
     PanelSetOut laid = new MovementLaying(plain, pattern, turned(), units, relaying).laid();
     return new FieldLaying.Field(laid == plain ? pattern : relaying.last, laid.origin(), laid.movement());
   }
@@ -90,37 +92,37 @@ public final class PanelEngine {
   }
 
   /** Where the pattern starts before movement joints are opened, in the wall plane. */
-  private Vec start(TiledRegion region, Pattern pattern, Layings layings) throws InputException {
+  private Vec start(Regions regions, Pattern pattern, Layings layings) throws InputException {
     if (panel.origin() instanceof OriginSpec.At at) {
       return at.corner();
     }
-    PlacementSearch search = search(region, pattern, turned(), layings.progress());
+    PlacementSearch search = search(regions, pattern, turned(), layings.progress());
     if (panel.origin() instanceof OriginSpec.Level level) {
-      return new LevelStart(panel, level.with(), layings).of(region, pattern, search);
+      return new LevelStart(panel, level.with(), layings).of(regions.bare(), pattern, search);
     }
     return turned().of(search.best());
   }
 
   /** Lays the panel again with movement joints. */
   private final class Relaying implements MovementLaying.Layer {
-    private final TiledRegion region;
+    private final Regions regions;
     private final Progress progress;
     private Pattern last;
 
-    Relaying(TiledRegion region, Progress progress) {
-      this.region = region;
+    Relaying(Regions regions, Progress progress) {
+      this.regions = regions;
       this.progress = progress;
     }
 
     @Override
     public Vec best(Pattern widened, List<Vec> starts) {
-      return search(region, widened, turned(), progress).bestOf(starts);
+      return search(regions, widened, turned(), progress).bestOf(starts);
     }
 
     @Override
     public PanelSetOut laid(Pattern widened, Vec start, List<MovementJoint> joints) throws InputException {
       last = widened;
-      return PanelEngine.this.laid(region, widened, turned(), start, joints, progress);
+      return PanelEngine.this.laid(regions.all(), widened, turned(), start, joints, progress);
     }
   }
 
@@ -147,13 +149,13 @@ public final class PanelEngine {
       throws InputException {
     PanelEngine engine = new PanelEngine(panel, units);
     Motion turned = Motion.turn(panel.bond().rotation(), Vec.ZERO);
-    return engine.search(TiledRegion.of(panel, units), engine.pattern(bonds), turned, progress).ranked(most).stream()
+    return engine.search(Regions.searched(panel, units), engine.pattern(bonds), turned, progress).ranked(most).stream()
         .map(turned::of).toList();
   }
 
-  private PlacementSearch search(TiledRegion region, Pattern pattern, Motion turned, Progress progress) {
+  private PlacementSearch search(Regions regions, Pattern pattern, Motion turned, Progress progress) {
     Optional<Vec> focus = panel.origin() instanceof OriginSpec.Balanced balanced ? balanced.focus() : Optional.empty();
-    return new PlacementSearch(region, pattern, turned, panel, focus, progress);
+    return new PlacementSearch(regions, pattern, turned, panel, focus, progress);
   }
 
   /** The pattern of the panel, laid over the whole plane. */

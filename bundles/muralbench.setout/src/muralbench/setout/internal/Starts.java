@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import muralbench.setout.TileSpec;
 import muralbench.setout.bond.Pattern;
 import muralbench.setout.bond.Pattern.Axis;
+import muralbench.setout.bond.Pattern.Repeat;
 import muralbench.setout.bond.Pattern.Run;
 import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
@@ -18,10 +20,6 @@ final class Starts {
   private static final double EXACT = 1e-6;
   /** Strips and gaps that differ by less count as equal, mm. */
   private static final double STEP = 1e-4;
-  /** Wider than any strip, mm. */
-  private static final double LARGE = 1e6;
-  private static final int REPEAT_SAMPLES = 6;
-  private static final int MOST_STARTS = 14;
 
   /** Starts nearer to each other than this share of the tile are no choice. */
   private static final double ALIKE = 1.0 / 16;
@@ -31,131 +29,134 @@ final class Starts {
   private final Pattern pattern;
   private final TileSpec tile;
   private final double joint;
-  private final Optional<Vec> focus;
+  private final boolean rows;
 
   /**
-   * A start with what it is known to give at best, or, once tried, what it gives.
+   * A start with what is known of it before it is tried.
    *
-   * @param ruled on how many axes the half-tile rule holds
-   * @param strip narrowest strip of cut tiles on the other axes, in whole steps of {@link #STEP}
+   * @param gap widest gap at an end, mm
+   * @param bound no start there has a wider smallest cut, mm
+   * @param narrow narrowest strip of cut tiles, in whole steps of {@link #STEP}
+   * @param wide narrowest strip on the other axis
+   * @param balanced on how many axes a face or a joint stands on the middle of the region
    */
-  record Start(Vec at, double gap, int ruled, long strip, double smallest, int cuts, int balanced) {
-    /** First what leaves no gap, keeps the half-tile rule and has the widest strips. */
-    static final Comparator<Start> BY_RULES = Comparator.<Start>comparingLong(start -> Math.round(start.gap() / STEP))
-        .thenComparing(Comparator.comparingInt(Start::ruled).reversed())
-        .thenComparing(Comparator.comparingLong(Start::strip).reversed());
-
-    /** The same start, tried. */
-    Start with(double smallest, int cuts) {
-      return new Start(at, gap, ruled, strip, smallest, cuts, balanced);
-    }
+  record Start(Vec at, double gap, double bound, long narrow, long wide, int balanced) {
+    /** First what leaves no gap, then the widest strips, then the lowest and leftmost. */
+    static final Comparator<Start> BY_STRIPS = Comparator.<Start>comparingLong(start -> Math.round(start.gap() / STEP))
+        .thenComparing(Comparator.comparingLong(Start::narrow).reversed())
+        .thenComparing(Comparator.comparingLong(Start::wide).reversed());
   }
 
-  /** Starts on a region; {@code focus} is a point for a face centre or a crossing of joints, if that is asked for. */
-  Starts(List<Contour> edges, Box box, Pattern pattern, TileSpec tile, double joint, Optional<Vec> focus) {
+  /** Looks at starts; false ends it. */
+  interface Visit {
+    /** A start whose smallest cut may be wider than those that follow. */
+    boolean start(Start start);
+  }
+
+  /**
+   * Starts on a region.
+   *
+   * @param edges in the pattern's directions, without those of small openings
+   */
+  Starts(List<Contour> edges, Box box, Pattern pattern, TileSpec tile, double joint) {
     this.edges = edges;
     this.box = box;
     this.pattern = pattern;
     this.tile = tile;
     this.joint = joint;
-    this.focus = focus;
+    rows = !pattern.runs(Axis.ACROSS, box).isEmpty();
   }
 
-  /** All starts, those with the best hopes first. */
-  List<Start> all() {
-    boolean rows = !pattern.runs(Axis.ACROSS, box).isEmpty();
-    List<Start> starts = focus.isPresent() ? onFocus(focus.get(), rows) : rows ? alongRows() : overRepeat();
-    starts.sort(Start.BY_RULES.thenComparing(Comparator.comparingDouble(Start::smallest).reversed())
-        .thenComparing(Comparator.comparingInt(Start::balanced).reversed()));
-    return starts;
+  /** Whether the pattern has straight rows of faces that are known beforehand. */
+  boolean rows() {
+    return rows;
   }
 
-  /** Whether two starts lay the faces in nearly the same places. */
-  boolean alike(Vec one, Vec other) {
-    Vec apart = one.minus(other);
-    Vec along = pattern.repeat().map(Pattern.Repeat::along).orElse(new Vec(tile.width() + joint, 0));
-    Vec across = pattern.repeat().map(Pattern.Repeat::across).orElse(new Vec(0, tile.height() + joint));
-    double area = along.cross(across);
-    double i = apart.cross(across) / area;
-    double k = along.cross(apart) / area;
-    Vec rest = along.times(i - Math.rint(i)).plus(across.times(k - Math.rint(k)));
-    return rest.length() < Math.min(tile.width(), tile.height()) * ALIKE;
+  /** Whether the events of the straight edges can be told exactly, in a time that is worth it. */
+  boolean eventful(int most) {
+    StraightCuts courses = courses();
+    return courses.even() && rows(0).even() && (long) courses.edges() * (courses.edges() + rows(0).edges()) < most;
   }
 
-  static Start untried(Vec at, int balanced) {
-    return new Start(at, 0, 0, 0, Double.POSITIVE_INFINITY, 0, balanced);
+  /** What the pattern repeats by, if it does. */
+  Optional<Repeat> repeat() {
+    return pattern.repeat().or(() -> rows ? Optional.of(new Repeat(new Vec(rows(0).module(), 0),
+        new Vec(0, courses().module()), List.of())) : Optional.empty());
   }
 
-  /** The starts that lay the centre of a face or a crossing of joints on a point. */
-  private List<Start> onFocus(Vec point, boolean rows) {
-    List<Vec> centres = centres();
-    List<Vec> marks = pattern.centres().isEmpty() ? List.of(centres.get(0), centres.get(centres.size() - 1)) : centres;
-    List<Start> starts = new ArrayList<>();
-    for (Vec mark : marks) {
-      Vec at = point.minus(mark);
-      starts.add(rows ? start(at, courses(), rows(at.y()), at.y(), at.x(), 0) : untried(at, 0));
-    }
-    return starts;
-  }
-
-  private StraightCuts courses() {
+  StraightCuts courses() {
     return StraightCuts.ofCourses(edges, box, pattern, tile.width());
   }
 
-  private StraightCuts rows(double height) {
+  StraightCuts rows(double height) {
     return StraightCuts.ofRows(edges, box, pattern, height, tile.height());
   }
 
-  private static Start start(Vec at, StraightCuts courses, StraightCuts rows, double up, double right, int balanced) {
-    boolean upRuled = courses.halfTileRule(up);
-    boolean rightRuled = rows.halfTileRule(right);
-    double strip = Math.min(upRuled ? LARGE : courses.narrowestStrip(up), rightRuled ? LARGE : rows.narrowestStrip(right));
-    return new Start(at, Math.max(courses.gap(up), rows.gap(right)), (upRuled ? 1 : 0) + (rightRuled ? 1 : 0),
-        Math.round(strip / STEP), Math.min(courses.smallest(up), rows.smallest(right)), 0, balanced);
+  /** No start leaves wider cuts than this, mm. */
+  double most() {
+    return rows ? Math.min(courses().narrowestPassage(joint), rows(0).narrowestPassage(joint))
+        : Math.min(tile.width(), tile.height());
   }
 
-  /** Starts for patterns of straight rows: events of the straight edges, and samples where there are others. */
-  private List<Start> alongRows() {
-    List<Start> starts = new ArrayList<>();
+  /** The start at a place. */
+  Start at(Vec at) {
+    return rows ? start(at, courses(), rows(at.y())) : new Start(at, 0, Double.POSITIVE_INFINITY, 0, 0, centred(at));
+  }
+
+  private Start start(Vec at, StraightCuts courses, StraightCuts rows) {
+    double up = courses.narrowestStrip(at.y());
+    double right = rows.narrowestStrip(at.x());
+    Run rise = pattern.runs(Axis.ACROSS, box).get(0);
+    Run first = firstRow(at.y());
+    int balanced = balanced(at.y(), rise, box.minY() + box.maxY()) + balanced(at.x(), first, box.minX() + box.maxX());
+    return new Start(at, Math.max(courses.gap(at.y()), rows.gap(at.x())),
+        Math.min(courses.smallest(at.y()), rows.smallest(at.x())), Math.round(Math.min(up, right) / STEP),
+        Math.round(Math.max(up, right) / STEP), balanced);
+  }
+
+  private Run firstRow(double height) {
+    return pattern.runs(Axis.ALONG, new Box(0, box.minY() - height, 0, box.maxY() - height)).get(0);
+  }
+
+  /**
+   * Visits the starts among which the best is, for patterns of straight rows: course by course those with the widest
+   * promises first, each as long as the visit is not ended; the end of a course's starts goes on with the next course.
+   *
+   * @param limit as in {@link StraightCuts#starts}, mm
+   * @param more heights to look at as well
+   * @param first what makes a start come first on one axis
+   */
+  void visit(double limit, List<Vec> more, boolean strips, Visit visit) {
     StraightCuts courses = courses();
     Run rise = pattern.runs(Axis.ACROSS, box).get(0);
-    for (double up : shortList(courses, rise, box.minY(), box.maxY())) {
-      double y = firstSeen(up, rise, box.minY());
+    ToDoubleFunction<Double> up = strips ? courses::narrowestStrip : courses::smallest;
+    for (double height : sorted(starts(courses, limit, rise, box.minY() + box.maxY(), more, false), up)) {
+      double y = firstSeen(height, rise, box.minY());
       StraightCuts rows = rows(y);
-      Run first = pattern.runs(Axis.ALONG, new Box(0, box.minY() - y, 0, box.maxY() - y)).get(0);
-      for (double right : shortList(rows, first, box.minX(), box.maxX())) {
-        Vec at = new Vec(firstSeen(right, first, box.minX()), y);
-        int balanced = balanced(up, rise, box.minY() + box.maxY()) + balanced(right, first, box.minX() + box.maxX());
-        starts.add(start(at, courses, rows, up, right, balanced));
+      Run first = firstRow(y);
+      ToDoubleFunction<Double> right = strips ? rows::narrowestStrip : rows::smallest;
+      for (double start : sorted(starts(rows, limit, first, box.minX() + box.maxX(), more, true), right)) {
+        if (!visit.start(start(new Vec(firstSeen(start, first, box.minX()), y), courses, rows))) {
+          break;
+        }
       }
     }
+  }
+
+  private static List<Double> sorted(List<Double> starts, ToDoubleFunction<Double> first) {
+    starts.sort(Comparator.comparingDouble(first).reversed());
     return starts;
   }
 
-  /** The most promising starts along one axis. */
-  private List<Double> shortList(StraightCuts cuts, Run run, double low, double high) {
-    List<Double> all = new ArrayList<>(cuts.events());
-    double module = cuts.module();
+  /** The starts along one axis: events, the middles, and those that were found elsewhere. */
+  private List<Double> starts(StraightCuts cuts, double limit, Run run, double sum, List<Vec> more, boolean along) {
+    List<Double> starts = new ArrayList<>(cuts.starts(limit));
     for (double middle : new double[] {run.face() / 2, -joint / 2}) {
-      double start = (low + high) / 2 - middle - run.start();
-      all.add(start - Math.floor(start / module) * module);
+      double start = sum / 2 - middle - run.start();
+      starts.add(start - Math.floor(start / cuts.module()) * cuts.module());
     }
-    all.sort(Comparator.<Double>comparingLong(start -> Math.round(cuts.gap(start) / STEP))
-        .thenComparing(start -> cuts.halfTileRule(start) ? 0 : 1)
-        .thenComparing(start -> -Math.round(cuts.narrowestStrip(start) / STEP))
-        .thenComparing(start -> -cuts.smallest(start)).thenComparing(start -> -balanced(start, run, low + high)));
-    List<Double> few = new ArrayList<>();
-    for (double start : all) {
-      if (few.size() < MOST_STARTS && few.stream().noneMatch(other -> Math.abs(other - start) < EXACT)) {
-        few.add(start);
-      }
-    }
-    for (double start : all) {
-      if (balanced(start, run, low + high) == 1 && few.stream().noneMatch(other -> Math.abs(other - start) < EXACT)) {
-        few.add(start);
-      }
-    }
-    return few;
+    more.forEach(at -> starts.add(along ? at.x() : at.y()));
+    return starts;
   }
 
   /** 1 if a face or a joint of the run stands on the middle between two edges whose places add up to {@code sum}. */
@@ -170,22 +171,31 @@ final class Starts {
     return start + (before + 1) * run.module();
   }
 
-  /** Starts for patterns without straight rows: their middles, and samples over the repeat. */
-  private List<Start> overRepeat() {
-    List<Start> starts = new ArrayList<>();
-    for (Vec centre : centres()) {
-      starts.add(untried(box.centre().minus(centre), 2));
+  /** The same start, told by the first face at the lower left. */
+  Vec firstSeen(Vec at) {
+    if (!rows) {
+      return at;
     }
-    pattern.repeat().ifPresent(repeat -> {
-      for (int i = 0; i < REPEAT_SAMPLES; i++) {
-        for (int k = 0; k < REPEAT_SAMPLES; k++) {
-          Vec share = repeat.along().times((double) i / REPEAT_SAMPLES)
-              .plus(repeat.across().times((double) k / REPEAT_SAMPLES));
-          starts.add(untried(box.centre().minus(centres().get(0)).plus(share), 0));
-        }
-      }
-    });
-    return starts;
+    Repeat repeat = repeat().orElseThrow();
+    double y = firstSeen(at.y(), pattern.runs(Axis.ACROSS, box).get(0), box.minY());
+    double x = at.x() + Math.rint((y - at.y()) / repeat.across().y()) * repeat.across().x();
+    return new Vec(firstSeen(x, firstRow(y), box.minX()), y);
+  }
+
+  /** Starts that lay the centre of a face or a crossing of joints on a point. */
+  List<Vec> onPoint(Vec point) {
+    List<Vec> centres = centres();
+    List<Vec> marks = pattern.centres().isEmpty() ? List.of(centres.get(0), centres.get(centres.size() - 1)) : centres;
+    return marks.stream().map(point::minus).toList();
+  }
+
+  /** Starts that lay the pattern's middles on the middle of the region. */
+  List<Vec> centred() {
+    return centres().stream().map(centre -> box.centre().minus(centre)).toList();
+  }
+
+  private int centred(Vec at) {
+    return centred().stream().anyMatch(start -> apart(start, at) < EXACT) ? 2 : 0;
   }
 
   private List<Vec> centres() {
@@ -194,5 +204,20 @@ final class Starts {
     }
     return List.of(new Vec(tile.width() / 2, tile.height() / 2), new Vec(tile.width() / 2, -joint / 2),
         new Vec(-joint / 2, tile.height() / 2), new Vec(-joint / 2, -joint / 2));
+  }
+
+  /** Whether two starts lay the faces in nearly the same places. */
+  boolean alike(Vec one, Vec other) {
+    return apart(one, other) < Math.min(tile.width(), tile.height()) * ALIKE;
+  }
+
+  private double apart(Vec one, Vec other) {
+    Vec apart = one.minus(other);
+    Vec along = pattern.repeat().map(Repeat::along).orElse(new Vec(tile.width() + joint, 0));
+    Vec across = pattern.repeat().map(Repeat::across).orElse(new Vec(0, tile.height() + joint));
+    double area = along.cross(across);
+    double i = apart.cross(across) / area;
+    double k = along.cross(apart) / area;
+    return apart.minus(along.times(Math.rint(i))).minus(across.times(Math.rint(k))).length();
   }
 }
