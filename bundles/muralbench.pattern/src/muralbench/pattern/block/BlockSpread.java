@@ -63,7 +63,7 @@ public final class BlockSpread {
     return parts.get(row * tiles + column);
   }
 
-  /** The columns of units, which are also the rows, that an edge between tiles cuts; empty if units end at the edges. */
+  /** The columns of units, and likewise rows, that an edge between tiles cuts; empty if units end at the edges. */
   public List<Integer> cutColumns() {
     List<Integer> cut = new ArrayList<>();
     for (int edge = 1; edge < tiles; edge++) {

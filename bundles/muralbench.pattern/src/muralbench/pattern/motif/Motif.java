@@ -16,7 +16,8 @@ import muralbench.setout.geometry.Segment;
 
 /**
  * A drawing on one tile or on a strip of tiles side by side. It lies in the box from (0, 0) to (width, height), in
- * units of its own or in millimetres; where no region is, the ground shows. Immutable; what it looks like is computed once.
+ * units of its own or in millimetres; where no region is, the ground shows. Immutable; what it looks like is computed
+ * once.
  */
 public final class Motif {
   private final String name;

@@ -12,8 +12,8 @@ import muralbench.setout.geometry.Vec;
 /**
  * The Fourier coefficients of the colours of a repeating drawing: the integral of exp(-2 pi i (h x + k y)) over the
  * areas of one cell, x and y in edges of the cell, divided by the area of the cell. They depend on nothing but where
- * each colour is: not on how areas are divided, nor on the cell they were drawn in. The integrals over areas are taken as
- * line integrals along their edges (Green's theorem) with Gauss-Legendre quadrature.
+ * each colour is: not on how areas are divided, nor on the cell they were drawn in. The integrals over areas are taken
+ * as line integrals along their edges (Green's theorem) with Gauss-Legendre quadrature.
  */
 final class Spectrum {
   /** How many waves per cell are looked at each way. */

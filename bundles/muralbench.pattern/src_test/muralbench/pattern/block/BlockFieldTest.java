@@ -153,7 +153,8 @@ class BlockFieldTest {
   void tilesOnPointMakeUpTheField(int across, int up, int tiles) throws InputException {
     Motif plain = Motif.plain("Plain", "white");
     for (boolean alternate : new boolean[] {true, false}) {
-      BlockField field = BlockField.onPoint(BlockSpread.of(FRAME, tiles), Filling.plain(), plain, alternate, across, up);
+      BlockSpread spread = BlockSpread.of(FRAME, tiles);
+      BlockField field = BlockField.onPoint(spread, Filling.plain(), plain, alternate, across, up);
       double area = field.tiles().stream().mapToDouble(tile -> Math.pow(0.5, tile.cutBy().size())).sum();
       assertEquals(2.0 * across * up * tiles * tiles, area, 1e-9);
       long plains = field.tiles().stream().filter(tile -> tile.motif() == plain && tile.cutBy().isEmpty()).count();

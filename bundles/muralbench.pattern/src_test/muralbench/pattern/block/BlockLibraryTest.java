@@ -74,7 +74,7 @@ class BlockLibraryTest {
     assertEquals(pieces, LIBRARY.find(name).orElseThrow().pieces().size());
   }
 
-  /** Shares that follow from the units: an Ohio Star has eight quarter squares and a centre of nine units, and so on. */
+  /** Shares that follow from the units: an Ohio Star has eight quarter squares and a centre. */
   @ParameterizedTest
   @CsvSource({"Ohio Star,star,1/3", "Variable Star,centre,2/9", "Nine Patch,dark,5/9", "Friendship Star,star,1/3",
       "Pinwheel,dark,1/2", "Sawtooth Star,star,1/2", "Card Trick,second card,1/6", "Churn Dash,dash,4/9",
