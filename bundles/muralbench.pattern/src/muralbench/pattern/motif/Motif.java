@@ -27,10 +27,9 @@ public final class Motif {
   private final String ground;
   private final List<Region> regions;
   private final List<DrawnLine> lines;
-  private final List<Boundary> boundaries;
-  private final Map<Edge, EdgeProfile> profiles;
-  private final Picture picture;
-  /** The tiles of a strip, cut when first asked for; two threads would cut the same. */
+  /** What it looks like, worked out when first asked for; two threads would find the same. */
+  private volatile Look look;
+  /** The tiles of a strip, cut when first asked for. */
   private volatile List<Motif> parts;
 
   Motif(String name, double width, double height, int tiles, String ground, List<Region> regions,
@@ -42,10 +41,19 @@ public final class Motif {
     this.ground = ground;
     this.regions = List.copyOf(regions);
     this.lines = List.copyOf(lines);
-    Boundaries found = new Boundaries(width, height, ground, regions, lines);
-    boundaries = found.within();
-    profiles = found.profiles();
-    picture = Picture.of(width, height, shares(), boundaries);
+  }
+
+  private record Look(List<Boundary> boundaries, Map<Edge, EdgeProfile> profiles, Picture picture) {}
+
+  private Look look() {
+    Look found = look;
+    if (found == null) {
+      Boundaries all = new Boundaries(width, height, ground, regions, lines);
+      List<Boundary> within = all.within();
+      found = new Look(within, all.profiles(), Picture.of(width, height, shares(), within));
+      look = found;
+    }
+    return found;
   }
 
   /**
@@ -142,7 +150,7 @@ public final class Motif {
    * drawn within a colour. The sides of the tile take none.
    */
   public List<Segment> waxLines() {
-    return boundaries.stream().map(Boundary::segment).toList();
+    return look().boundaries.stream().map(Boundary::segment).toList();
   }
 
   /** Length of all wax lines together, units of the drawing. */
@@ -153,6 +161,7 @@ public final class Motif {
   /** The orientations that leave the drawing as it is, colours included: a subgroup of the eight. */
   public Set<Orientation> symmetries() {
     Set<Orientation> kept = EnumSet.noneOf(Orientation.class);
+    Picture picture = picture();
     Stream.of(Orientation.values()).filter(each -> picture.same(picture.in(each))).forEach(kept::add);
     return kept;
   }
@@ -170,7 +179,7 @@ public final class Motif {
   /** The colours along a side of the drawing when it has an orientation. */
   public EdgeProfile edge(Edge edge, Orientation orientation) {
     Edge.Met met = edge.of(orientation);
-    EdgeProfile profile = profiles.get(met.edge());
+    EdgeProfile profile = look().profiles.get(met.edge());
     return met.backwards() ? profile.backwards() : profile;
   }
 
@@ -198,6 +207,9 @@ public final class Motif {
 
   /** The same drawing in another orientation; a strip that comes to stand is taken for one tile. */
   public Motif in(Orientation orientation) {
+    if (orientation == Orientation.AS_DRAWN) {
+      return this;
+    }
     Isometry movement = orientation.in(width, height);
     boolean swaps = orientation.swapsSides();
     return new Motif(name, swaps ? height : width, swaps ? width : height, swaps ? 1 : tiles, ground,
@@ -238,7 +250,7 @@ public final class Motif {
   }
 
   Picture picture() {
-    return picture;
+    return look().picture;
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import muralbench.pattern.symmetry.Isometry;
 import muralbench.setout.geometry.Arc;
 import muralbench.setout.geometry.Cubic;
 import muralbench.setout.geometry.Segment;
@@ -48,6 +49,7 @@ final class Picture {
   private final Map<String, List<Trace>> traces;
   private final String rough;
   private final PictureMarks marks;
+  private final double slack;
 
   private Picture(double width, double height, Map<String, Double> shares, Map<String, List<Trace>> traces) {
     this.width = width;
@@ -56,6 +58,7 @@ final class Picture {
     this.traces = traces;
     rough = roughly();
     marks = marked();
+    slack = slacked();
   }
 
   /** The same picture after a movement that keeps everything a search uses. */
@@ -66,6 +69,7 @@ final class Picture {
     this.traces = traces;
     rough = before.rough;
     marks = before.marks;
+    slack = before.slack;
   }
 
   static Picture of(double width, double height, Map<String, Double> shares, List<Boundary> boundaries) {
@@ -108,18 +112,23 @@ final class Picture {
     if (orientation == Orientation.AS_DRAWN) {
       return this;
     }
+    Isometry movement = orientation.in(width, height);
     Map<String, List<Trace>> moved = new TreeMap<>();
-    traces.forEach((label, list) -> moved.put(label, list.stream().map(trace -> moved(trace, orientation)).toList()));
+    traces.forEach((label, list) -> {
+      List<Trace> there = new ArrayList<>(list.size());
+      list.forEach(trace -> there.add(moved(trace, orientation, movement)));
+      moved.put(label, there);
+    });
     return new Picture(this, orientation.swapsSides(), moved);
   }
 
   /** What lies left of a stretch lies right of its mirror image, which is therefore walked backwards. */
-  private Trace moved(Trace trace, Orientation orientation) {
+  private static Trace moved(Trace trace, Orientation orientation, Isometry movement) {
     double[] numbers = trace.numbers;
     double[] moved = new double[numbers.length];
     boolean closed = numbers.length == 5;
     for (int i = 0; i < (closed ? 1 : 5); i++) {
-      Vec point = orientation.in(width, height).of(new Vec(numbers[2 * i], numbers[2 * i + 1]));
+      Vec point = movement.of(new Vec(numbers[2 * i], numbers[2 * i + 1]));
       moved[2 * i] = point.x();
       moved[2 * i + 1] = point.y();
     }
@@ -135,7 +144,7 @@ final class Picture {
 
   /** Whether the two look the same. */
   boolean same(Picture other) {
-    if (!rough.equals(other.rough) || !marks.near(other.marks, slack()) || Math.abs(width - other.width) > SAME
+    if (!rough.equals(other.rough) || !marks.near(other.marks, slack) || Math.abs(width - other.width) > SAME
         || Math.abs(height - other.height) > SAME) {
       return false;
     }
@@ -194,10 +203,17 @@ final class Picture {
     return sum.marks();
   }
 
-  /** By how much the marks of two pictures that look the same may differ. */
+  /**
+   * By how much each mark of two pictures that look the same may differ: a middle that is off by SAME both ways, at most
+   * half a diagonal from the centre, changes its square by at most 2 SAME; the shares have ten times SAME each.
+   */
   double slack() {
+    return slack;
+  }
+
+  private double slacked() {
     int count = traces.values().stream().mapToInt(List::size).sum();
-    return SAME * (20 + 16 * count);
+    return SAME * (10 * shares.size() + 2 * count + 2);
   }
 
   @Override

@@ -11,6 +11,7 @@ import muralbench.pattern.symmetry.Isometry;
 import muralbench.pattern.symmetry.Lattice;
 import muralbench.pattern.symmetry.WallpaperGroup;
 import muralbench.setout.geometry.Contour;
+import muralbench.setout.geometry.Segment;
 
 /**
  * Draws one repeat of a band or of a pattern from a part of it: the part is copied by the operations of a group, and
@@ -72,7 +73,7 @@ public final class RepeatDrawing {
     for (DrawnLine line : part.lines()) {
       List<Picture> seen = new ArrayList<>();
       for (Isometry placed : placements) {
-        for (var stretch : window.cutLine(line.moved(placed).segments())) {
+        for (List<Segment> stretch : window.cutLine(line.moved(placed).segments())) {
           DrawnLine copy = new DrawnLine(line.name(), stretch);
           if (isNew(part, List.of(), List.of(copy), seen)) {
             lines.add(copy);

@@ -48,7 +48,8 @@ class RepeatDrawingTest {
   /** A repeat on two tiles: footprints need one tile in both hands. */
   @Test
   void footprintsNeedOneTileInBothHands() throws InputException {
-    Motif band = RepeatDrawing.band(FriezeGroup.STEP, Drawings.read("motif M\ntile 0.5 1\ntiles 2\nground white\n" + LEAF));
+    Motif strip = Drawings.read("motif M\ntile 0.5 1\ntiles 2\nground white\n" + LEAF);
+    Motif band = RepeatDrawing.band(FriezeGroup.STEP, strip);
     Designs designs = new Designs();
     designs.add(band.tile(0), Orientation.AS_DRAWN, Colourway.AS_DRAWN);
     PaintedTile second = designs.add(band.tile(1), Orientation.AS_DRAWN, Colourway.AS_DRAWN);
