@@ -13,8 +13,8 @@ import muralbench.setout.geometry.PathData.PathDataException;
 import muralbench.setout.geometry.Segment;
 
 /**
- * A motif as plain text, one thing a line. A remark starts with #; a name of several words stands in quotation marks;
- * paths follow the grammar of SVG 1.1, with y up from the lower left corner.
+ * A motif as plain text, one thing a line. A remark starts with #; a name of several words, or with a #, stands in
+ * quotation marks; paths follow the grammar of SVG 1.1, with y up from the lower left corner.
  *
  * <pre>
  * motif "Reed and knot"
@@ -53,12 +53,23 @@ public final class MotifText {
     int number = 0;
     for (String line : text.split("\\R")) {
       number++;
-      String bare = line.strip();
-      if (!bare.isEmpty() && !bare.startsWith("#")) {
+      String bare = withoutRemark(line).strip();
+      if (!bare.isEmpty()) {
         reader.line(number, bare);
       }
     }
     return reader.motif();
+  }
+
+  private static String withoutRemark(String line) {
+    boolean quoted = false;
+    for (int i = 0; i < line.length(); i++) {
+      quoted ^= line.charAt(i) == '"';
+      if (line.charAt(i) == '#' && !quoted) {
+        return line.substring(0, i);
+      }
+    }
+    return line;
   }
 
   private void line(int number, String line) throws InputException {

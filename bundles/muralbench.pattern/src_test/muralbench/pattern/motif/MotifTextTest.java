@@ -24,6 +24,13 @@ class MotifTextTest {
   }
 
   @Test
+  void aRemarkEndsALineButNotAQuotedName() {
+    Motif motif = Drawings.tile("region \"leaf #2\" \"#1a2b3c\" M 0 0 H 1 V 1 Z # lower half");
+    assertEquals("leaf #2", motif.regions().get(0).name());
+    assertEquals(0.5, motif.shares().get("#1a2b3c"), 1e-9);
+  }
+
+  @Test
   void aClosedLineIsClosed() {
     assertEquals(3, Drawings.tile("line ring M 0.1 0.1 H 0.4 L 0.2 0.3 Z").lines().get(0).segments().size());
   }
