@@ -204,8 +204,8 @@ final class Picture {
   }
 
   /**
-   * By how much each mark of two pictures that look the same may differ: a middle that is off by SAME both ways, at most
-   * half a diagonal from the centre, changes its square by at most 2 SAME; the shares have ten times SAME each.
+   * By how much each mark of two pictures that look the same may differ: a middle that is off by SAME both ways, at
+   * most half a diagonal from the centre, changes its square by at most 2 SAME; the shares have ten times SAME each.
    */
   double slack() {
     return slack;
