@@ -149,7 +149,10 @@ public final class OpenMural {
     return owner;
   }
 
-  /** What cannot be set out (code {@code input}), then what the checks found, heaviest first. */
+  /**
+   * What cannot be set out (code {@code input}), then what the checks found, heaviest first. Large murals are checked by
+   * the worker; until it is done what was found before stands, and listeners are told then.
+   */
   public List<Finding> findings() {
     return live.findings();
   }

@@ -17,6 +17,7 @@ import muralbench.model.Panel;
 import muralbench.model.RectangleOutline;
 import muralbench.model.file.MuralFile;
 import muralbench.setout.PanelSetOut;
+import muralbench.setout.SetOutChecks;
 import muralbench.setout.bond.BondRegistry;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
@@ -122,6 +123,22 @@ class OpenMuralTest {
     assertTrue(open.busy());
     work.remove().run();
     assertEquals(30_000, open.setOut(panel).orElseThrow().spec().outline().box().width(), 1e-9);
+  }
+
+  @Test
+  void aLargeMuralIsCheckedByTheWorkerAndTheOldFindingsStandUntilThen() {
+    Deque<Runnable> work = new ArrayDeque<>();
+    Mural large = SampleMural.create();
+    ((RectangleOutline) large.getPanels().get(0).getOutline()).setWidth(60_000);
+    OpenMural open = OpenMural.of(large, null, BondRegistry.standard(), work::add, Runnable::run);
+    work.remove().run();
+    assertEquals(List.of(), open.findings());
+    assertEquals(List.of(), open.findings());
+    assertEquals(1, work.size());
+    work.remove().run();
+    assertFalse(open.findings().isEmpty());
+    assertEquals(SetOutChecks.findings(open.setOut()), open.findings());
+    assertTrue(work.isEmpty());
   }
 
   @Test

@@ -9,9 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import muralbench.base.Finding;
-import muralbench.base.Grade;
 import muralbench.base.InputException;
-import muralbench.base.Messages;
 import muralbench.base.length.LengthUnit;
 import muralbench.model.DisplayUnits;
 import muralbench.model.Mural;
@@ -21,7 +19,6 @@ import muralbench.setout.MuralSetOut;
 import muralbench.setout.MuralSpec;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
-import muralbench.setout.SetOutChecks;
 import muralbench.setout.bond.BondRegistry;
 
 /**
@@ -29,14 +26,13 @@ import muralbench.setout.bond.BondRegistry;
  * specification differs are set out, small ones at once, large ones by the worker.
  */
 public final class LiveSetOut {
-  private static final Messages TEXTS = Messages.of(LiveSetOut.class);
-
   private final Mural mural;
   private final BondRegistry bonds;
   private final Executor worker;
   private final Executor owner;
   private final Runnable changed;
   private final Map<Panel, PanelTask> tasks = new IdentityHashMap<>();
+  private final LiveChecks checks;
   private MuralSetOut setOut;
   private List<Finding> findings;
 
@@ -51,6 +47,10 @@ public final class LiveSetOut {
     this.worker = worker;
     this.owner = owner;
     this.changed = changed;
+    checks = new LiveChecks(worker, owner, () -> {
+      findings = null;
+      changed.run();
+    });
   }
 
   /** The laying patterns known. */
@@ -150,15 +150,18 @@ public final class LiveSetOut {
     return Optional.ofNullable(tasks.get(panel)).flatMap(PanelTask::problem);
   }
 
-  /** Problems of input first, then what the checks found. */
+  /**
+   * Problems of input first, then what the checks found. A large mural is checked by the worker; until that is done, what
+   * was found before stands.
+   */
   public List<Finding> findings() {
     if (findings == null) {
       List<Finding> all = new ArrayList<>();
-      mural.getPanels().forEach(panel -> problem(panel).ifPresent(e -> all.add(finding(e))));
+      mural.getPanels().forEach(panel -> problem(panel).ifPresent(e -> all.add(LiveChecks.finding(e))));
       if (all.isEmpty()) {
-        muralProblem().ifPresent(e -> all.add(finding(e)));
+        muralProblem().ifPresent(e -> all.add(LiveChecks.finding(e)));
       }
-      all.addAll(checked());
+      all.addAll(checks.of(setOut()));
       findings = List.copyOf(all);
     }
     return findings;
@@ -173,18 +176,6 @@ public final class LiveSetOut {
     } catch (RuntimeException e) {
       return Optional.of(PanelTask.fault("", e));
     }
-  }
-
-  private List<Finding> checked() {
-    try {
-      return SetOutChecks.findings(setOut());
-    } catch (RuntimeException e) {
-      return List.of(finding(PanelTask.fault("", e)));
-    }
-  }
-
-  private static Finding finding(InputException e) {
-    return new Finding("input", Grade.ERROR, e.place(), e.problem(), e.remedy(), TEXTS.text("input.source"), Map.of());
   }
 
   /** Cancels what is still running. */
