@@ -13,6 +13,7 @@ import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.export.internal.PlainNumber;
 import muralbench.setout.MuralSetOut;
+import muralbench.setout.OriginSpec;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.Piece;
 import muralbench.setout.SetOut;
@@ -81,6 +82,10 @@ public final class PiecesJson {
     json.writeStartObject();
     json.writeStringField("id", panel.spec().id());
     number("area", panel.area());
+    if (panel.spec().origin() instanceof OriginSpec.Repeated repeated) {
+      json.writeStringField("repeats", repeated.panel().id());
+      json.writeBooleanField("mirrored", repeated.to().mirrored());
+    }
     json.writeArrayFieldStart("pieces");
     for (Piece piece : panel.pieces()) {
       piece(piece);

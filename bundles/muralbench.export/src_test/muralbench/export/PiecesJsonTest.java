@@ -16,6 +16,11 @@ import java.util.Optional;
 import muralbench.base.InputException;
 import muralbench.base.length.LengthUnit;
 import muralbench.setout.MuralSetOut;
+import muralbench.setout.OriginSpec;
+import muralbench.setout.PanelSetOut;
+import muralbench.setout.PanelSpec;
+import muralbench.setout.geometry.Transfer;
+import muralbench.setout.geometry.Vec;
 import org.junit.jupiter.api.Test;
 
 /** Read back with a JSON parser that shares nothing with the writer but the grammar (RFC 8259). */
@@ -31,6 +36,20 @@ class PiecesJsonTest {
     assertEquals(List.of("key", "course", "position", "kind", "tile", "area", "outline", "holes"),
         names(root.at("/panels/0/pieces/0")));
     assertEquals(List.of("pieces", "whole", "cut", "tilesToOrder"), names(root.at("/totals")));
+  }
+
+  @Test
+  void aRepeatedPanelTellsWhichItRepeats() throws Exception {
+    PanelSetOut first = SampleMural.panel("A");
+    Transfer to = Transfer.of(first.spec().outline().box(), new Vec(5000, 900), true);
+    PanelSpec spec = first.spec();
+    PanelSpec repeat = new PanelSpec("B", "", "wall", "fixed", spec.tile(), spec.joint(), spec.edgeGap(),
+        to.of(spec.outline()), List.of(), spec.bond(), new OriginSpec.Repeated(spec, to));
+    PanelSetOut second = new PanelSetOut(repeat, first.origin(), first.area(), first.tiled(), first.pieces());
+    JsonNode root = read(SampleMural.of(LengthUnit.INCH, first, second), Optional.empty());
+    assertEquals(List.of("id", "area", "repeats", "mirrored", "pieces"), names(root.at("/panels/1")));
+    assertEquals("A", root.at("/panels/1/repeats").asText());
+    assertTrue(root.at("/panels/1/mirrored").booleanValue());
   }
 
   @Test

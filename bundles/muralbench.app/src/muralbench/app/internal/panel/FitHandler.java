@@ -4,6 +4,8 @@ package muralbench.app.internal.panel;
 import java.lang.reflect.InvocationTargetException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import muralbench.app.internal.MonitorProgress;
 import muralbench.app.internal.Problems;
 import muralbench.base.CancelledException;
@@ -12,10 +14,12 @@ import muralbench.base.Messages;
 import muralbench.editor.OpenMural;
 import muralbench.model.Panel;
 import muralbench.setout.MuralReader;
+import muralbench.setout.OriginSpec;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.fit.Alternative;
 import muralbench.setout.fit.FitAlternatives;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
@@ -29,6 +33,10 @@ public final class FitHandler extends PanelHandler {
     List<Alternative> choices = new ArrayList<>();
     try {
       PanelSpec spec = MuralReader.panel(panel);
+      if (sharing(spec).isPresent()) {
+        MessageDialog.openInformation(shell, TEXTS.text("fit.title"), sharing(spec).get());
+        return;
+      }
       PlatformUI.getWorkbench().getProgressService()
           .busyCursorWhile(monitor -> choices.addAll(alternatives(spec, mural, monitor)));
     } catch (InterruptedException cancelled) {
@@ -44,6 +52,16 @@ public final class FitHandler extends PanelHandler {
     if (dialog.open() == Window.OK) {
       mural.execute(PanelChange.to(mural.mural(), panel, dialog.chosen()));
     }
+  }
+
+  /** Why the choices for one panel alone would mislead, if it has its start in common with others. */
+  private static Optional<String> sharing(PanelSpec spec) {
+    if (spec.origin() instanceof OriginSpec.Shared shared) {
+      String all = shared.panels().stream().map(PanelSpec::id).collect(Collectors.joining(", "));
+      return Optional.of(TEXTS.text("fit.shared", "panels", all));
+    }
+    return spec.origin() instanceof OriginSpec.Level level
+        ? Optional.of(TEXTS.text("fit.level", "panel", spec.id(), "other", level.with().id())) : Optional.empty();
   }
 
   private static List<Alternative> alternatives(PanelSpec spec, OpenMural mural, IProgressMonitor monitor)

@@ -10,9 +10,12 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import muralbench.editor.ModelCommand;
+import muralbench.model.MuralFactory;
 import muralbench.model.Panel;
 import muralbench.model.RectangleOutline;
 import muralbench.model.RepeatedOutline;
+import muralbench.model.SharedOrigin;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.RGB;
@@ -83,6 +86,16 @@ class RepeatPanelTest extends DesktopTest {
     RepeatedOutline moved = assertInstanceOf(RepeatedOutline.class, repeat.getOutline());
     assertTrue(moved.getX() > before, moved.getX() + " after " + before);
     assertEquals(0, Wall.rectangle(original).getX());
+  }
+
+  @Test
+  void fitsOfPanelsWithOneGridAreNotComparedOneByOne() {
+    SharedOrigin origin = MuralFactory.eINSTANCE.createSharedOrigin();
+    origin.setPanel(original);
+    wall.mural().execute(ModelCommand.of("share", wall.mural().mural(), () -> wall.panel(1).setOrigin(origin)));
+    wall.editor().reveal("B");
+    String told = Gestures.dialogText("Compare Fits", () -> Gestures.run("muralbench.app.fit"));
+    assertTrue(told.contains("Panels A, B share one grid"), told);
   }
 
   @Test
