@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import muralbench.editor.internal.PanelTask;
 import muralbench.editor.internal.commands.AddPanelCommand;
 import muralbench.editor.internal.commands.DeleteCommand;
 import muralbench.editor.internal.commands.OwnLayout;
@@ -25,6 +26,7 @@ import muralbench.model.RectangleOutline;
 import muralbench.model.RepeatedOutline;
 import muralbench.model.SharedLine;
 import muralbench.model.SharedOrigin;
+import muralbench.setout.MuralReader;
 import muralbench.setout.Piece;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
@@ -202,6 +204,18 @@ class LinkedPanelsTest {
     open.execute(add);
     assertSame(a.getTileKind(), add.panel().getTileKind());
     assertEquals(a.getJoint(), add.panel().getJoint());
+  }
+
+  /** A panel of 12 by 8 tiles is quick, and one that has its grid in common with a wall of 2500 is not. */
+  @Test
+  void aPanelIsOnlyQuickIfWhatItTakesFromOthersIsToo() throws Exception {
+    assertTrue(PanelTask.quick(MuralReader.panel(a)));
+    open.execute(new AddPanelCommand(mural, new Frame(10_000, 0, 50 * 155.575, 50 * 155.575)));
+    Panel large = mural.getPanels().get(4);
+    share(a, large, SharedLine.GRID);
+    assertFalse(PanelTask.quick(MuralReader.panel(a)));
+    share(a, large, SharedLine.LEVEL);
+    assertFalse(PanelTask.quick(MuralReader.panel(a)));
   }
 
   @Test

@@ -8,6 +8,7 @@ import muralbench.base.CancelledException;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.base.Progress;
+import muralbench.setout.OriginSpec;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.SetOut;
@@ -48,10 +49,21 @@ public final class PanelTask {
 
   /** Whether the tiles of the panel are few enough for a set-out at once. */
   public static boolean quick(PanelSpec spec) {
+    return tiles(spec) <= QUICK_TILES;
+  }
+
+  /** About how many tiles have to be looked at, also of other panels that the panel takes something from. */
+  private static double tiles(PanelSpec spec) {
     Box box = spec.outline().box();
     TileSpec tile = spec.tile();
-    double module = (tile.width() + spec.joint()) * (tile.height() + spec.joint());
-    return box.width() * box.height() <= module * QUICK_TILES;
+    double own = box.width() * box.height() / ((tile.width() + spec.joint()) * (tile.height() + spec.joint()));
+    if (spec.origin() instanceof OriginSpec.Shared shared) {
+      return own + shared.panels().stream().mapToDouble(PanelTask::tiles).sum();
+    }
+    if (spec.origin() instanceof OriginSpec.Level level) {
+      return own + tiles(level.with());
+    }
+    return spec.origin() instanceof OriginSpec.Repeated repeated ? own + tiles(repeated.panel()) : own;
   }
 
   boolean sameSpec(PanelTask other) {
