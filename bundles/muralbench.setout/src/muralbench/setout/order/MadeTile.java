@@ -9,7 +9,7 @@ import java.util.List;
  * @param tile the kind, as in {@link muralbench.setout.Piece#tile}
  * @param width of the tile as the pieces lie on it, mm
  * @param height of the tile, mm
- * @param pieces the pieces, at least one
+ * @param pieces the pieces, at least one; of a tile that is sawn from below and from the left
  * @param asLaid whether the pieces lie on the tile as they lie on the wall; otherwise they are sawn apart by cuts that
  *     go right through
  */

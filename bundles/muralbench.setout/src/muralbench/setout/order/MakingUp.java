@@ -65,8 +65,8 @@ final class MakingUp {
     panel.pieces().forEach(piece -> order.put(piece.key(), order.size()));
     List<MadeTile> tiles = new ArrayList<>();
     laid.forEach(cell -> tiles.add(asLaid(cell)));
-    shared.forEach(tile -> tiles.add(sawn(tile, order)));
-    tiles.sort(Comparator.comparing(tile -> order.get(tile.pieces().get(0).key())));
+    shared.forEach(tile -> tiles.add(sawn(tile)));
+    tiles.sort(Comparator.comparing(tile -> first(tile, order)));
     return new MadeUp(tiles, new LeastTiles().of(panel));
   }
 
@@ -119,7 +119,11 @@ final class MakingUp {
     return new MadeTile(cell.get(0).tile(), face.width(), face.height(), pieces, true);
   }
 
-  private MadeTile sawn(Shared tile, Map<String, Integer> order) {
+  private static int first(MadeTile tile, Map<String, Integer> order) {
+    return tile.pieces().stream().mapToInt(piece -> order.get(piece.key())).min().orElseThrow();
+  }
+
+  private MadeTile sawn(Shared tile) {
     Blank blank = tile.blank();
     List<SawnRect> rects = tile.pieces().stream().map(SawnPiece::rect).toList();
     SawPlan plan = new SawPlan(rects, blank.width(), blank.height(), panel.spec().making().kerf());
@@ -127,7 +131,8 @@ final class MakingUp {
     for (SawPlan.Placed placed : plan.places((1 << rects.size()) - 1)) {
       made.add(new MadePiece(tile.pieces().get(placed.item()).piece().key(), placed.place(), placed.quarters()));
     }
-    made.sort(Comparator.comparing(piece -> order.get(piece.key())));
+    made.sort(Comparator.comparingDouble((MadePiece piece) -> round(piece.place().minY()))
+        .thenComparingDouble(piece -> round(piece.place().minX())));
     return new MadeTile(blank.tile(), blank.width(), blank.height(), made, false);
   }
 

@@ -37,8 +37,13 @@ final class CutSheets {
   private static final double INSET = 2;
   private static final double NARROWEST = 80;
 
-  /** A card in its place: which lines of keys it holds and on which sheet. */
-  private record Placed(int sheet, CutCard card, Box place, int from, int to) {}
+  /** What draws a card in its place. */
+  private interface Drawn {
+    void draw(Canvas canvas, Box place) throws IOException;
+  }
+
+  /** A card in its place, and on which sheet. */
+  private record Placed(int sheet, Drawn card, Box place) {}
 
   private final ExportContext context;
   private final SheetSize size;
@@ -46,6 +51,7 @@ final class CutSheets {
   private final int columns;
   private final Lettering lettering;
   private final List<Placed> placed = new ArrayList<>();
+  private boolean shares;
   private int sheet;
   private int column;
   private double used;
@@ -60,11 +66,18 @@ final class CutSheets {
   }
 
   /** Writes the document and leaves the stream open. */
-  static void write(ExportContext context, List<CutGroup> groups, OutputStream out) throws IOException {
+  static void write(ExportContext context, List<CutGroup> groups, MadeUpList shared, OutputStream out)
+      throws IOException {
     try (Lettering lettering = Lettering.open()) {
       CutSheets sheets = new CutSheets(context, lettering);
       for (CutGroup group : groups) {
         sheets.place(new CutCard(group, context.units(), sheets.width(), lettering));
+      }
+      sheets.shares = !shared.layouts().isEmpty();
+      for (List<MadeUpList.Numbered> layout : shared.layouts()) {
+        for (MadeUpCard card : MadeUpCard.of(layout, context.units(), sheets.width(), lettering)) {
+          sheets.place(card);
+        }
       }
       sheets.print(out);
     }
@@ -85,15 +98,25 @@ final class CutSheets {
     }
   }
 
+  private void place(MadeUpCard card) {
+    if (used > 0 && used + card.height() > body.height()) {
+      nextColumn();
+    }
+    take(card::draw, card.height());
+  }
+
+  private void take(Drawn card, double height) {
+    double left = body.minX() + column * width();
+    double top = body.maxY() - used;
+    placed.add(new Placed(sheet, card, new Box(left, top - height, left + width(), top)));
+    used += height;
+  }
+
   /** Places as many lines of keys as there is room for; answers the first that is left. */
   private int part(CutCard card, double height, int from) {
     double free = body.height() - used - height - card.keys().height(from, from);
     int to = card.keys().part(from, Math.max(KeyLots.FEWEST, (int) (free / KeyLots.LINE)));
-    double whole = height + card.keys().height(from, to);
-    double left = body.minX() + column * width();
-    double top = body.maxY() - used;
-    placed.add(new Placed(sheet, card, new Box(left, top - whole, left + width(), top), from, to));
-    used += whole;
+    take((canvas, place) -> card.draw(canvas, place, from, to), height + card.keys().height(from, to));
     return to;
   }
 
@@ -122,7 +145,7 @@ final class CutSheets {
     foot(canvas, number);
     for (Placed card : placed) {
       if (card.sheet() == number) {
-        card.card().draw(canvas, card.place(), card.from(), card.to());
+        card.card().draw(canvas, card.place());
       }
     }
     if (placed.isEmpty()) {
@@ -137,8 +160,8 @@ final class CutSheets {
     canvas.line(new Vec(frame.minX(), top), new Vec(frame.maxX(), top), Pen.THICK);
     CheckLine.draw(canvas, new Vec(frame.minX() + INSET, top - FOOT + INSET));
     String rounding = context.units() == LengthUnit.INCH ? "rounding.in" : "rounding.mm";
-    List<String> measures = List.of(TEXT.text("measures") + ' ' + TEXT.text(rounding));
-    TextColumn.of(measures, NOTES, CheckLine.LENGTH, lettering)
+    String measures = TEXT.text(shares ? "measures.shared" : "measures") + ' ' + TEXT.text(rounding);
+    TextColumn.of(List.of(measures), NOTES, CheckLine.LENGTH, lettering)
         .draw(canvas, new Vec(frame.minX() + INSET, top - INSET));
     double left = frame.minX() + CheckLine.LENGTH + 3 * INSET;
     TextColumn.of(List.of(TEXT.text("caution")), NOTES, frame.maxX() - left - INSET, lettering)

@@ -142,20 +142,18 @@ final class CutTables {
    */
   Table madeUp() {
     List<List<Object>> rows = new ArrayList<>();
-    int number = 0;
-    for (int i = 0; i < made.size(); i++) {
-      String panel = setOut.panels().get(i).spec().id();
-      for (MadeTile tile : made.get(i).tiles()) {
-        if (tile.pieces().size() > 1) {
-          number++;
-          for (MadePiece piece : tile.pieces()) {
-            rows.add(madeUp(number, panel, tile, piece));
-          }
-        }
+    for (MadeUpList.Numbered tile : shared().tiles()) {
+      for (MadePiece piece : tile.tile().pieces()) {
+        rows.add(madeUp(tile.number(), tile.panel(), tile.tile(), piece));
       }
     }
     return new Table(List.of("made_up", "panel", "tile", "tile_width", "tile_height", "key", "left", "below", "width",
         "height", "turned", "left_value", "below_value", "width_value", "height_value", "unit"), rows);
+  }
+
+  /** The tiles that several pieces are made from. */
+  MadeUpList shared() {
+    return MadeUpList.of(setOut, made);
   }
 
   private List<Object> madeUp(int number, String panel, MadeTile tile, MadePiece piece) {

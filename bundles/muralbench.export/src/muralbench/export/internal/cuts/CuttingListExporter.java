@@ -44,7 +44,7 @@ public final class CuttingListExporter implements Exporter {
     List<CutGroup> groups = CutList.of(context.setOut());
     CutTables tables = new CutTables(context.setOut(), groups);
     try (OutputStream out = output.create("cutting-list.pdf")) {
-      CutSheets.write(context, groups, out);
+      CutSheets.write(context, groups, tables.shared(), out);
     }
     progress.step(1);
     try (OutputStream out = output.create("cutting-list.csv")) {

@@ -243,13 +243,26 @@ class CutSheetsTest {
     assertTrue(all(pdf(metric, CutList.of(metric), Paper.A4)).contains("Piece 100 × 152.5 mm"));
   }
 
+  /** Two tiles of 6 in, each sawn into two pieces of 2-31/32 in with 1/16 in for the saw. */
+  @Test
+  void tilesThatAreSawnAlikeAreDrawnOnceWithTheKeysOfEach() throws Exception {
+    MuralSetOut halves = CutTablesTest.halves();
+    String printed = all(pdf(halves, CutList.of(halves), Paper.LETTER));
+    assertTrue(printed.contains("Made up: 2 tiles"), printed);
+    assertTrue(printed.contains("T6, 6 in × 6 in") && printed.contains("painted after cutting"), printed);
+    assertTrue(printed.contains("a: 3 in × 6 in, 0 in from left") && printed.contains("No. 2: a A-"), printed);
+    halves.panels().get(0).pieces().stream().filter(piece -> piece.kind() != PieceKind.WHOLE)
+        .forEach(piece -> assertEquals(3, printed.split(piece.key(), -1).length, piece.key()));
+  }
+
   private byte[] pdf(List<CutGroup> shown, Paper paper) throws Exception {
     return pdf(mural, shown, paper);
   }
 
   private static byte[] pdf(MuralSetOut setOut, List<CutGroup> shown, Paper paper) throws Exception {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    CutSheets.write(new ExportContext(setOut, List.of(), paper, SampleMural.DATE), shown, out);
+    CutSheets.write(new ExportContext(setOut, List.of(), paper, SampleMural.DATE), shown,
+        new CutTables(setOut, shown).shared(), out);
     return out.toByteArray();
   }
 

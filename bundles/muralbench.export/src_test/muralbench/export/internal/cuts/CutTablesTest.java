@@ -73,7 +73,7 @@ class CutTablesTest {
    * A column of tiles of 6 in between cuts of 2-31/32 in on both sides, painted after cutting: with a kerf of 1/16 in
    * two cuts are just a tile.
    */
-  private static MuralSetOut halves() throws InputException {
+  static MuralSetOut halves() throws InputException {
     double cut = 2.96875 * 25.4;
     PanelSetOut sample = SampleMural.panel("A");
     PanelSpec spec = new PanelSpec("A", "", "wall", "fixed", sample.spec().tile(), 3.175, 0,
