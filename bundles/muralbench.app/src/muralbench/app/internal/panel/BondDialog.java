@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.app.internal.panel;
 
-import java.util.HashMap;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
@@ -15,8 +13,7 @@ import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.bond.Bond;
 import muralbench.setout.bond.BondRegistry;
-import muralbench.setout.bond.BondSetting;
-import muralbench.setout.bond.BondSetting.Form;
+import muralbench.setout.bond.SettingText;
 import muralbench.setout.geometry.Box;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
@@ -97,16 +94,7 @@ public final class BondDialog extends TitleAreaDialog {
   private BondSpec fresh(Bond bond) {
     Box box = panel.outline().box();
     return new BondSpec(bond.kind(), bond.sample().offset(), panel.bond().rotation(),
-        rounded(bond, bond.start(box.width(), box.height(), panel.tile(), panel.joint())));
-  }
-
-  /** Lengths to begin with are round in the units of the mural. */
-  private Map<String, String> rounded(Bond bond, Map<String, String> start) {
-    Map<String, String> round = new HashMap<>(start);
-    bond.settings().stream().filter(setting -> setting.form() == Form.LENGTH || setting.form() == Form.LENGTHS)
-        .map(BondSetting::name)
-        .forEach(name -> round.computeIfPresent(name, (same, value) -> SettingField.rounded(value, units)));
-    return round;
+        SettingText.start(bond, box.width(), box.height(), panel.tile(), panel.joint(), units));
   }
 
   private void changed() {

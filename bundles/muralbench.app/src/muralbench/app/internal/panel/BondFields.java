@@ -18,6 +18,7 @@ import muralbench.setout.bond.Bond;
 import muralbench.setout.bond.BondRequest;
 import muralbench.setout.bond.BondSetting;
 import muralbench.setout.bond.BondSetting.Form;
+import muralbench.setout.bond.SettingText;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
@@ -113,13 +114,13 @@ final class BondFields {
       values.put(columns.get(i).name(), () -> {
         String list = rows.rows().stream().map(row -> row[column]).filter(cell -> !cell.isBlank())
             .collect(Collectors.joining(", "));
-        return lengths ? SettingField.lengths(list, units, units) : list;
+        return lengths ? SettingText.typed(list, units) : list;
       });
     }
   }
 
   private String list(BondSetting setting, String value) {
-    return setting.form() == Form.LENGTHS ? SettingField.lengths(value, LengthUnit.MILLIMETRE, units) : value;
+    return setting.form() == Form.LENGTHS ? SettingText.shown(value, units) : value;
   }
 
   private static List<String> split(String text, String separator) {

@@ -1,17 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.app.internal.panel;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
-import java.util.stream.Collectors;
 import muralbench.base.Messages;
-import muralbench.base.length.LengthFormatException;
-import muralbench.base.length.LengthText;
 import muralbench.base.length.LengthUnit;
 import muralbench.setout.bond.BondSetting;
 import muralbench.setout.bond.BondSetting.Form;
+import muralbench.setout.bond.SettingText;
 import org.eclipse.jface.fieldassist.ControlDecoration;
 import org.eclipse.jface.fieldassist.FieldDecorationRegistry;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -26,7 +22,6 @@ import org.eclipse.swt.widgets.Text;
 final class SettingField {
   private static final Messages TEXTS = Messages.of(SettingField.class);
   private static final int HINT_WIDTH = 300;
-  private static final String COMMA = ", ";
 
   private final BondSetting setting;
   private final LengthUnit units;
@@ -65,7 +60,7 @@ final class SettingField {
   private Control text(Composite area, String value) {
     Text text = new Text(area, SWT.BORDER);
     text.setMessage(setting.standard());
-    text.setText(setting.form() == Form.LENGTH ? lengths(value, LengthUnit.MILLIMETRE, units) : value);
+    text.setText(setting.form() == Form.LENGTH ? SettingText.shown(value, units) : value);
     return text;
   }
 
@@ -79,33 +74,7 @@ final class SettingField {
       return combo.getText().equals(setting.standard()) ? "" : combo.getText();
     }
     String typed = ((Text) control).getText().strip();
-    return setting.form() == Form.LENGTH ? lengths(typed, units, units) : typed;
-  }
-
-  /**
-   * Lengths with their unit; what is no length stays as it is and is refused by the bond.
-   *
-   * @param bare what a bare number is in
-   * @param shown the unit to be written
-   */
-  static String lengths(String typed, LengthUnit bare, LengthUnit shown) {
-    return each(typed, bare, length -> LengthText.exact(length, shown));
-  }
-
-  /** Lengths as the file has them, rounded as they are shown. */
-  static String rounded(String lengths, LengthUnit units) {
-    return each(lengths, LengthUnit.MILLIMETRE,
-        length -> LengthText.exact(LengthText.rounded(length, units), units));
-  }
-
-  private static String each(String typed, LengthUnit bare, DoubleFunction<String> written) {
-    return Arrays.stream(typed.split(",")).map(String::strip).filter(part -> !part.isEmpty()).map(part -> {
-      try {
-        return written.apply(LengthText.parse(part, bare));
-      } catch (LengthFormatException e) {
-        return part;
-      }
-    }).collect(Collectors.joining(COMMA));
+    return setting.form() == Form.LENGTH ? SettingText.typed(typed, units) : typed;
   }
 
   /** Marks the field with what is wrong with it. */

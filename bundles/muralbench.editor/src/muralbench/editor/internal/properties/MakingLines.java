@@ -92,7 +92,7 @@ final class MakingLines {
 
   /** A blank text goes back to common practice. */
   private Property spare(String bond) {
-    return Property.text(ModelProperties.SPARE + bond, SPARES, () -> shown(percent(bond)),
+    return Property.text(LineNames.SPARE + bond, SPARES, () -> shown(percent(bond)),
         text -> text.isBlank() ? shown(usual(bond)) : shown(BigDecimal.valueOf(Entries.parsed(text))),
         text -> text.isBlank() || Entries.isNumber(text, true) ? Optional.empty()
             : Optional.of(TEXTS.text("refuse.percent")), text -> set(bond, text));

@@ -10,8 +10,6 @@ import muralbench.base.Messages;
 import muralbench.editor.ModelCommand;
 import muralbench.editor.OpenMural;
 import muralbench.editor.internal.commands.Names;
-import muralbench.setout.bond.Bond;
-import muralbench.setout.order.Allowances;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.ui.views.properties.IPropertyDescriptor;
 import org.eclipse.ui.views.properties.IPropertySource;
@@ -20,25 +18,15 @@ import org.eclipse.ui.views.properties.IPropertySource;
 final class ModelProperties implements IPropertySource {
   static final Messages TEXTS = Messages.of(ModelProperties.class);
 
-  /** Starts the id of a line for a setting that a plug-in names. */
-  static final String SETTING = "setting.";
-
-  /** Starts the id of a line for a movement joint; its number follows. */
-  static final String JOINT = "movement.joint.";
-
-  /** Starts the id of a line for spare tiles of a kind of bond. */
-  static final String SPARE = "spare.";
-
-  /** Starts the id of a line for what to order of a kind of tile. */
-  static final String ORDER = "order.";
-
   private final OpenMural mural;
   private final EObject thing;
+  private final LineNames names;
   private final Map<String, Property> properties = new LinkedHashMap<>();
 
   ModelProperties(OpenMural mural, EObject thing, List<Property> lines) {
     this.mural = mural;
     this.thing = thing;
+    this.names = new LineNames(mural, thing);
     lines.forEach(line -> properties.put(line.id(), line));
   }
 
@@ -74,24 +62,7 @@ final class ModelProperties implements IPropertySource {
   }
 
   String label(String id) {
-    if (id.startsWith(SPARE)) {
-      return spare(id.substring(SPARE.length()));
-    }
-    if (id.startsWith(ORDER)) {
-      return TEXTS.text("line.order", "tile", id.substring(ORDER.length()));
-    }
-    if (id.startsWith(JOINT)) {
-      return TEXTS.text("line.movement.joint", "number", id.substring(JOINT.length()));
-    }
-    return id.startsWith(SETTING) ? id.substring(SETTING.length()) : TEXTS.text("line." + id);
-  }
-
-  private String spare(String bond) {
-    return switch (bond) {
-      case Allowances.OTHER -> TEXTS.text("line.spare.other");
-      case Allowances.TURNED -> TEXTS.text("line.spare.turned");
-      default -> TEXTS.text("line.spare", "bond", mural.bonds().find(bond).map(Bond::label).orElse(bond));
-    };
+    return names.of(id);
   }
 
   String group(String id) {

@@ -57,7 +57,7 @@ final class MovementLines {
         .orElse(List.of());
     for (int i = 0; i < laid.size(); i++) {
       String words = words(laid.get(i));
-      lines.add(Property.info(ModelProperties.JOINT + (i + 1), GROUP, () -> words));
+      lines.add(Property.info(LineNames.JOINT + (i + 1), GROUP, () -> words));
     }
     return lines;
   }

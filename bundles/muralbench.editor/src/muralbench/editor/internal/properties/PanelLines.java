@@ -17,13 +17,10 @@ import muralbench.model.MuralFactory;
 import muralbench.model.Origin;
 import muralbench.model.Panel;
 import muralbench.model.RepeatedOutline;
-import muralbench.model.Setting;
 import muralbench.model.Surface;
 import muralbench.model.TileKind;
 import muralbench.setout.PanelSetOut;
-import muralbench.setout.bond.Bond;
 import muralbench.setout.geometry.Vec;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** The lines of a panel. */
 final class PanelLines {
@@ -73,13 +70,7 @@ final class PanelLines {
     lines.add(tile());
     lines.add(Entries.length("joint", "tiling", unit, Range.NOT_NEGATIVE, panel::getJoint, panel::setJoint));
     lines.add(Entries.length("edgeGap", "tiling", unit, Range.NOT_NEGATIVE, panel::getEdgeGap, panel::setEdgeGap));
-    if (panel.getBond() != null) {
-      lines.add(bond());
-      lines.add(Entries.number("offset", "tiling", panel.getBond()::getOffset, panel.getBond()::setOffset));
-      lines.add(Entries.number("rotation", "tiling", panel.getBond()::getRotation, panel.getBond()::setRotation));
-      mural.bonds().find(panel.getBond().getKind())
-          .ifPresent(bond -> bond.settingNames().forEach(name -> lines.add(setting(name))));
-    }
+    lines.addAll(new BondLines(mural, panel).lines());
     lines.add(new OriginLine(mural, panel).line(this::start));
     if (panel.getOrigin() instanceof FixedOrigin origin) {
       lines.add(Entries.length("originX", "tiling", unit, Range.ANY, origin::getX, origin::setX));
@@ -96,45 +87,6 @@ final class PanelLines {
         + LengthText.shown(tile.getHeight(), unit)).toArray(String[]::new);
     return Property.choice("tile", "tiling", labels, () -> tiles.indexOf(panel.getTileKind()),
         index -> panel.setTileKind(tiles.get(index)));
-  }
-
-  private Property bond() {
-    List<String> kinds = new ArrayList<>();
-    List<String> labels = new ArrayList<>();
-    for (Bond bond : mural.bonds().all()) {
-      kinds.add(bond.kind());
-      labels.add(bond.label());
-    }
-    if (!kinds.contains(panel.getBond().getKind())) {
-      // A pattern of a plug-in that is not there stays as it is until another is chosen.
-      kinds.add(panel.getBond().getKind());
-      labels.add(panel.getBond().getKind());
-    }
-    return Property.choice("bond", "tiling", labels.toArray(String[]::new),
-        () -> kinds.indexOf(panel.getBond().getKind()), index -> panel.getBond().setKind(kinds.get(index)));
-  }
-
-  /** A parameter of a contributed pattern, which is named as its author names it. */
-  private Property setting(String name) {
-    return Entries.words(ModelProperties.SETTING + name, "tiling", () -> find(name).map(Setting::getValue).orElse(""),
-        value -> {
-          if (value.isBlank()) {
-            find(name).ifPresent(EcoreUtil::remove);
-          } else {
-            find(name).orElseGet(() -> add(name)).setValue(value.strip());
-          }
-        });
-  }
-
-  private Optional<Setting> find(String name) {
-    return panel.getBond().getSettings().stream().filter(setting -> name.equals(setting.getName())).findFirst();
-  }
-
-  private Setting add(String name) {
-    Setting setting = MuralFactory.eINSTANCE.createSetting();
-    setting.setName(name);
-    panel.getBond().getSettings().add(setting);
-    return setting;
   }
 
   /** A start that is fixed begins where the set-out starts now, so that nothing jumps. */

@@ -64,7 +64,7 @@ public final class PropertySources {
   private static Property order(OrderLine line) {
     String words = ModelProperties.TEXTS.text(line.box() == 0 ? "order.single" : "order.boxes", "laid", line.laid(),
         "ordered", line.ordered(), "spares", line.spares(), "boxes", line.boxes(), "box", line.box());
-    return Property.info(ModelProperties.ORDER + line.tile(), "result", () -> words);
+    return Property.info(LineNames.ORDER + line.tile(), "result", () -> words);
   }
 
   private static List<Property> opening(OpenMural mural, Opening opening) {

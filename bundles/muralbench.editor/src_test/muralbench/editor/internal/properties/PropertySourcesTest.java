@@ -131,6 +131,27 @@ class PropertySourcesTest {
   }
 
   @Test
+  void aBondChosenHereCanBeLaidAndKnowsItsSettings() {
+    int rings = mural.bonds().all().stream().map(Bond::kind).toList().indexOf("rings");
+    source(panel).setPropertyValue("bond", rings);
+    assertEquals("24 in", source(panel).getPropertyValue("setting.radius"));
+    assertEquals("Radius", panelLines().label("setting.radius"));
+    assertFalse(panelLines().ids().contains("offset"));
+    source(panel).setPropertyValue("setting.radius", "23");
+    assertEquals("23 in", panel.getBond().getSettings().stream().filter(one -> one.getName().equals("radius"))
+        .findFirst().orElseThrow().getValue());
+    source(panel).setPropertyValue("bond", 0);
+    assertTrue(panel.getBond().getSettings().isEmpty());
+  }
+
+  @Test
+  void aSettingOfFewWordsIsAChoice() {
+    assertEquals(0, source(panel).getPropertyValue("setting.courses"));
+    source(panel).setPropertyValue("setting.courses", 1);
+    assertEquals("vertical", panel.getBond().getSettings().get(0).getValue());
+  }
+
+  @Test
   void aFixedStartBeginsWhereTheSetOutStarts() {
     double now = mural.setOut(panel).orElseThrow().origin().x();
     source(panel).setPropertyValue("origin", 1);
