@@ -12,7 +12,10 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import muralbench.model.DisplayUnits;
+import muralbench.model.MovementJoint;
 import muralbench.model.Mural;
+import muralbench.model.MuralFactory;
 import muralbench.model.Panel;
 import muralbench.model.RectangleOutline;
 import muralbench.model.file.MuralFile;
@@ -157,5 +160,16 @@ class OpenMuralTest {
     joint(first, 4.7625);
     mural.saveAs(folder.resolve("wall.mural"));
     assertTrue(EcoreUtil.equals(mural.mural(), MuralFile.read(folder.resolve("wall.mural"))));
+  }
+
+  @Test
+  void whatCannotBeSetOutIsToldInTheUnitsOfTheMural() {
+    MovementJoint joint = MuralFactory.eINSTANCE.createMovementJoint();
+    joint.setAt(900);
+    joint.setWidth(1.5875);
+    mural.execute(ModelCommand.of("", mural.mural(), () -> first.getMovementJoints().add(joint)));
+    assertTrue(mural.problem(first).orElseThrow().problem().contains("1/16 in"));
+    mural.execute(ModelCommand.of("", mural.mural(), () -> mural.mural().setUnits(DisplayUnits.MILLIMETRES)));
+    assertTrue(mural.problem(first).orElseThrow().problem().contains("1.5875 mm"));
   }
 }

@@ -79,9 +79,10 @@ public final class LiveSetOut {
     resultChanged();
   }
 
-  private static PanelTask read(Panel panel) {
+  private PanelTask read(Panel panel) {
+    LengthUnit units = mural.getUnits() == DisplayUnits.MILLIMETRES ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
     try {
-      return PanelTask.of(MuralReader.panel(panel));
+      return PanelTask.of(MuralReader.panel(panel), units);
     } catch (InputException e) {
       return PanelTask.failed(e);
     } catch (RuntimeException e) {

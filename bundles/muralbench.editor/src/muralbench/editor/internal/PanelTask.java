@@ -8,6 +8,7 @@ import muralbench.base.CancelledException;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.base.Progress;
+import muralbench.base.length.LengthUnit;
 import muralbench.setout.OriginSpec;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
@@ -24,21 +25,24 @@ public final class PanelTask {
   private static final Messages TEXTS = Messages.of(PanelTask.class);
 
   private final PanelSpec spec;
+  private final LengthUnit units;
   private final AtomicBoolean cancelled = new AtomicBoolean();
   private PanelSetOut result;
   private InputException problem;
 
-  private PanelTask(PanelSpec spec, InputException problem) {
+  private PanelTask(PanelSpec spec, LengthUnit units, InputException problem) {
     this.spec = spec;
+    this.units = units;
     this.problem = problem;
   }
 
-  static PanelTask of(PanelSpec spec) {
-    return new PanelTask(spec, null);
+  /** A set-out to be made; problems are told with lengths in {@code units}. */
+  static PanelTask of(PanelSpec spec, LengthUnit units) {
+    return new PanelTask(spec, units, null);
   }
 
   static PanelTask failed(InputException problem) {
-    return new PanelTask(null, problem);
+    return new PanelTask(null, null, problem);
   }
 
   /** A failure of our own, told as a problem of the panel so that the rest of the mural stays workable. */
@@ -66,8 +70,9 @@ public final class PanelTask {
     return spec.origin() instanceof OriginSpec.Repeated repeated ? own + tiles(repeated.panel()) : own;
   }
 
+  /** Whether another task would come to the same; a problem is told anew in other units. */
   boolean sameSpec(PanelTask other) {
-    return spec != null && spec.equals(other.spec);
+    return spec != null && spec.equals(other.spec) && (result != null || units == other.units);
   }
 
   boolean pending() {
@@ -108,7 +113,7 @@ public final class PanelTask {
 
   private Runnable compute(BondRegistry bonds) {
     try {
-      PanelSetOut made = SetOut.panel(spec, bonds, stopWhenCancelled());
+      PanelSetOut made = SetOut.panel(spec, bonds, units, stopWhenCancelled());
       return () -> result = made;
     } catch (InputException e) {
       return () -> problem = e;
