@@ -34,10 +34,11 @@ public record BoardPlan(BoardSpec spec, double width, double height, double area
   public static BoardPlan of(PanelSetOut panel) {
     BoardSpec spec = panel.spec().board();
     Contour outline = panel.spec().outline();
-    double area = Math.max(0, panel.area() + grown(outline, spec.reveal()));
+    Box box = outline.box().grown(spec.reveal());
+    boolean left = box.width() > 0 && box.height() > 0;
+    double area = left ? Math.max(0, panel.area() + grown(outline, spec.reveal())) : 0;
     Optional<PanelMass> mass = panel.spec().tile().thickness() > 0 ? Optional.of(PanelMass.of(panel, area))
         : Optional.empty();
-    Box box = outline.box().grown(spec.reveal());
     return new BoardPlan(spec, Math.max(0, box.width()), Math.max(0, box.height()), area, mass,
         new HangingPoints(panel).row(count(spec, mass)));
   }

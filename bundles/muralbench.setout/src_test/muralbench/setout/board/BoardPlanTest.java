@@ -64,6 +64,12 @@ class BoardPlanTest {
     assertEquals(width * height * IN * IN, plan.area(), 1e-6);
   }
 
+  @Test
+  void aBoardThatStaysTooFarBehindIsNone() throws InputException {
+    BoardPlan plan = plan(PANEL, 8, board(-40 * IN, 0));
+    assertEquals(List.of(0.0, 0.0, 0.0, 0), List.of(plan.width(), plan.height(), plan.area(), plan.points().size()));
+  }
+
   /** A disc of radius 400 with a reveal of 10 is one of 410. */
   @Test
   void roundBoardsGrowRound() throws InputException {

@@ -103,7 +103,8 @@ final class PanelNotes {
 
   private String lippage(PanelSpec panel) {
     JointRules rules = JointRules.of(panel);
-    return texts.text(rules.warpageKnown() ? "note.lippage" : "note.lippage.unknown", "most",
+    return texts.text(rules.warpageKnown() ? "note.lippage" : "note.lippage.unknown", "least",
+        fine(rules.least()), "most",
         fine(rules.lippage(panel.joint())), "flat", fine(JointRules.lippageOfFlatTile(panel.joint())));
   }
 

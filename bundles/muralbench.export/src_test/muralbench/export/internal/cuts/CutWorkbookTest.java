@@ -80,6 +80,16 @@ class CutWorkbookTest {
     assertEquals(6, all.getCell(4).getNumericCellValue());
   }
 
+  @Test
+  void piecesThatShareATileHaveASheet() throws Exception {
+    MuralSetOut halves = CutTablesTest.halves();
+    XSSFSheet made = book(halves, CutList.of(halves)).getSheet("Made up");
+    assertEquals(4, made.getLastRowNum());
+    assertEquals("Made up no.", made.getRow(0).getCell(0).getStringCellValue());
+    assertEquals(2, made.getRow(4).getCell(0).getNumericCellValue());
+    assertEquals(null, book(mural, CutList.of(mural)).getSheet("Made up"));
+  }
+
   /** 12 tiles and 10 % are 13.2, so 14. */
   @Test
   void theTotalsSheetSaysWhatToOrder() throws Exception {
