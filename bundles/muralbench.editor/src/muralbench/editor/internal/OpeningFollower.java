@@ -6,10 +6,8 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import muralbench.base.InputException;
 import muralbench.editor.internal.field.PieceField;
-import muralbench.setout.OpeningDrag;
 import muralbench.setout.PanelSetOut;
-import muralbench.setout.bond.BondRegistry;
-import muralbench.setout.geometry.Contour;
+import muralbench.setout.PanelSpec;
 
 /**
  * Lets the pieces of a panel follow an opening that is dragged. The worker sets the panel out for the place the opening
@@ -17,41 +15,39 @@ import muralbench.setout.geometry.Contour;
  * that neither the worker nor the thread of the person has more than one step to do.
  */
 public final class OpeningFollower {
-  private final PanelSetOut begun;
-  private final String opening;
-  private final BondRegistry bonds;
+  /** Sets the panel out once; called by the worker alone. */
+  public interface Step {
+    /** The set-out with the opening as it is now asked for. */
+    PanelSetOut of(PanelSpec asked) throws InputException;
+  }
+
+  private final Step step;
   private final Executor worker;
   private final Executor owner;
   private final Consumer<Optional<PieceField>> shown;
-  private OpeningDrag drag;
   private PieceField last;
-  private Contour wanted;
-  private Contour asked;
+  private PanelSpec wanted;
+  private PanelSpec asked;
   private boolean working;
   private boolean ended;
 
   /**
    * A follower; nothing is computed before {@link #to}.
    *
-   * @param begun the panel before the drag
-   * @param opening id of the opening
    * @param worker runs the steps
    * @param owner runs what brings their results back, on the thread that calls this object
    * @param shown takes the pieces of each step; none where the opening cannot be
    */
-  public OpeningFollower(PanelSetOut begun, String opening, BondRegistry bonds, Executor worker, Executor owner,
-      Consumer<Optional<PieceField>> shown) {
-    this.begun = begun;
-    this.opening = opening;
-    this.bonds = bonds;
+  public OpeningFollower(Step step, Executor worker, Executor owner, Consumer<Optional<PieceField>> shown) {
+    this.step = step;
     this.worker = worker;
     this.owner = owner;
     this.shown = shown;
   }
 
-  /** Says where the opening is now. */
-  public void to(Contour outline) {
-    wanted = outline.equals(asked) ? null : outline;
+  /** Says how the panel is with the opening where it is now. */
+  public void to(PanelSpec panel) {
+    wanted = panel.equals(asked) ? null : panel;
     next();
   }
 
@@ -63,12 +59,12 @@ public final class OpeningFollower {
 
   private void next() {
     if (wanted != null && !working) {
-      Contour outline = wanted;
-      asked = outline;
+      PanelSpec now = wanted;
+      asked = now;
       wanted = null;
       working = true;
       worker.execute(() -> {
-        Optional<PieceField> field = field(outline);
+        Optional<PieceField> field = field(now);
         owner.execute(() -> arrived(field));
       });
     }
@@ -83,12 +79,9 @@ public final class OpeningFollower {
   }
 
   /** Runs in the worker, one step at a time. */
-  private Optional<PieceField> field(Contour outline) {
+  private Optional<PieceField> field(PanelSpec now) {
     try {
-      if (drag == null) {
-        drag = OpeningDrag.of(begun, opening, bonds);
-      }
-      last = new PieceField(drag.moved(outline), Optional.ofNullable(last));
+      last = new PieceField(step.of(now), Optional.ofNullable(last));
       return Optional.of(last);
     } catch (InputException | RuntimeException e) {
       // Half-way through a drag a panel may be impossible; what stays impossible is reported after the drop.

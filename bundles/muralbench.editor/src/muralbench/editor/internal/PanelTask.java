@@ -22,6 +22,9 @@ public final class PanelTask {
   /** Up to about this many tiles a set-out is quick enough to be made while the person drags. */
   static final int QUICK_TILES = 1500;
 
+  /** Up to about this many tiles a set-out takes so little time that nobody who drags could tell. */
+  static final int INSTANT_TILES = 300;
+
   private static final Messages TEXTS = Messages.of(PanelTask.class);
 
   private final PanelSpec spec;
@@ -54,6 +57,11 @@ public final class PanelTask {
   /** Whether the tiles of the panel are few enough for a set-out at once. */
   public static boolean quick(PanelSpec spec) {
     return tiles(spec) <= QUICK_TILES;
+  }
+
+  /** Whether the tiles of the panel are so few that it can be set out at once again and again. */
+  public static boolean instant(PanelSpec spec) {
+    return tiles(spec) <= INSTANT_TILES;
   }
 
   /** About how many tiles have to be looked at, also of other panels that the panel takes something from. */

@@ -12,6 +12,7 @@ import java.util.Queue;
 import muralbench.editor.OpenMural;
 import muralbench.editor.SampleMural;
 import muralbench.editor.internal.field.PieceField;
+import muralbench.setout.OpeningSpec;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.bond.BondRegistry;
 import muralbench.setout.geometry.Contour;
@@ -24,11 +25,15 @@ class OpeningFollowerTest {
   private final Queue<Runnable> worker = new ArrayDeque<>();
   private final Queue<Runnable> owner = new ArrayDeque<>();
   private final List<Optional<PieceField>> shown = new ArrayList<>();
-  private final OpeningFollower follower = new OpeningFollower(begun, "A1", BondRegistry.standard(), worker::add,
-      owner::add, shown::add);
+  private final OpeningFollower follower = new OpeningFollower(
+      new KeptStart(begun, "A1", BondRegistry.standard()), worker::add, owner::add, shown::add);
 
   private static Contour at(double x) {
     return Contour.rectangle(x, 1066.8, 57.15, 88.9);
+  }
+
+  private void to(Contour outline) {
+    follower.to(begun.spec().withOpenings(List.of(new OpeningSpec("A1", "outlet", outline))));
   }
 
   private void step() {
@@ -43,7 +48,7 @@ class OpeningFollowerTest {
   @Test
   void placesThatArePassedWhileTheWorkerIsBusyAreLeftOut() {
     for (int x = 600; x < 700; x++) {
-      follower.to(at(x));
+      to(at(x));
       assertTrue(worker.size() + owner.size() <= 1);
     }
     step();
@@ -54,9 +59,9 @@ class OpeningFollowerTest {
 
   @Test
   void theNextStepWaitsUntilTheLastIsShown() {
-    follower.to(at(600));
+    to(at(600));
     worker.remove().run();
-    follower.to(at(610));
+    to(at(610));
     assertTrue(worker.isEmpty());
     owner.remove().run();
     assertEquals(1, worker.size());
@@ -64,7 +69,7 @@ class OpeningFollowerTest {
 
   @Test
   void thePiecesAreThoseAroundTheOpening() {
-    follower.to(at(700));
+    to(at(700));
     step();
     PieceField field = shown.get(0).orElseThrow();
     assertEquals(begun.origin(), field.setOut().origin());
@@ -74,9 +79,9 @@ class OpeningFollowerTest {
 
   @Test
   void nothingIsShownAfterTheEnd() {
-    follower.to(at(600));
+    to(at(600));
     worker.remove().run();
-    follower.to(at(610));
+    to(at(610));
     follower.end();
     owner.remove().run();
     assertTrue(shown.isEmpty() && worker.isEmpty());
@@ -84,18 +89,18 @@ class OpeningFollowerTest {
 
   @Test
   void noPiecesAreShownWhereTheOpeningCannotBeAndTheyComeBack() {
-    follower.to(at(-20));
+    to(at(-20));
     step();
-    follower.to(at(600));
+    to(at(600));
     step();
     assertEquals(List.of(false, true), shown.stream().map(Optional::isPresent).toList());
   }
 
   @Test
   void thePlaceOfTheLastStepIsNotSetOutAgain() {
-    follower.to(at(600));
+    to(at(600));
     step();
-    follower.to(at(600));
+    to(at(600));
     assertTrue(worker.isEmpty());
   }
 }

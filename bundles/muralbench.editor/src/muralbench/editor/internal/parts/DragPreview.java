@@ -5,19 +5,25 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import muralbench.base.InputException;
+import muralbench.base.Progress;
+import muralbench.editor.internal.KeptStart;
 import muralbench.editor.internal.OpeningFollower;
+import muralbench.editor.internal.PanelTask;
 import muralbench.editor.internal.field.PieceField;
 import muralbench.editor.internal.geometry.Frame;
-import muralbench.editor.internal.geometry.Outlines;
 import muralbench.model.Opening;
 import muralbench.model.Panel;
+import muralbench.setout.MuralReader;
+import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
+import muralbench.setout.SetOut;
 import org.eclipse.emf.ecore.EObject;
 
 /**
- * What is shown of a panel while it, or openings in it, are dragged. A panel of few tiles is set out as it would become.
- * In one of many tiles the pieces follow an opening, from the start that the pattern has; while other things are dragged
- * it shows no pieces.
+ * What is shown of a panel while it, or openings in it, are dragged: how it would become. Where a set-out takes longer
+ * than a moment, the pieces follow an opening as fast as they can be had; in panels of many tiles they keep to the start
+ * that the pattern has, and while other things are dragged such a panel shows no pieces.
  */
 final class DragPreview {
   private final Scene scene;
@@ -50,7 +56,7 @@ final class DragPreview {
   /** Puts the panel or an opening elsewhere. */
   void put(EObject thing, Frame place) {
     places.put(thing, place);
-    shown = Optional.of(Preview.of(panel, places, scene.mural().bonds(), this::follow));
+    show();
   }
 
   /** Takes that back; false if the thing was not put elsewhere. */
@@ -60,23 +66,51 @@ final class DragPreview {
       follower.end();
       follower = null;
     }
-    shown = places.isEmpty() ? Optional.empty()
-        : Optional.of(Preview.of(panel, places, scene.mural().bonds(), this::follow));
+    if (places.isEmpty()) {
+      shown = Optional.empty();
+    } else {
+      show();
+    }
     return taken;
   }
 
-  private Optional<PieceField> follow(Panel copy) {
-    EObject thing = places.keySet().iterator().next();
-    if (places.size() > 1 || now.get().isEmpty() || !(thing instanceof Opening opening)) {
+  private void show() {
+    Panel copy = Preview.copy(panel, places);
+    shown = Optional.of(new Preview(copy, pieces(copy)));
+  }
+
+  private Optional<PieceField> pieces(Panel copy) {
+    try {
+      PanelSpec asked = MuralReader.panel(copy, panel);
+      Optional<Opening> opening = PanelTask.instant(asked) ? Optional.empty() : onlyOpening();
+      if (opening.isPresent()) {
+        return follow(opening.get(), asked);
+      }
+      return PanelTask.quick(asked) ? Optional.of(new PieceField(whole(asked))) : Optional.empty();
+    } catch (InputException e) {
+      // Half-way through a drag a panel may be impossible; what stays impossible is reported after the drop.
       return Optional.empty();
     }
+  }
+
+  private PanelSetOut whole(PanelSpec asked) throws InputException {
+    return SetOut.panel(asked, scene.mural().bonds(), Progress.NONE);
+  }
+
+  /** The opening that is dragged, if it is one and there are pieces that can follow it. */
+  private Optional<Opening> onlyOpening() {
+    return now.get().flatMap(pieces -> places.size() == 1
+        && places.keySet().iterator().next() instanceof Opening opening ? Optional.of(opening) : Optional.empty());
+  }
+
+  private Optional<PieceField> follow(Opening opening, PanelSpec asked) {
     if (follower == null) {
       followed = now.get();
-      follower = new OpeningFollower(now.get().get().setOut(), opening.getId(), scene.mural().bonds(),
-          scene.mural().worker(), scene.mural().owner(), this::arrived);
+      OpeningFollower.Step step = PanelTask.quick(asked) ? this::whole
+          : new KeptStart(now.get().orElseThrow().setOut(), opening.getId(), scene.mural().bonds());
+      follower = new OpeningFollower(step, scene.mural().worker(), scene.mural().owner(), this::arrived);
     }
-    Outlines.contour(copy.getOpenings().get(panel.getOpenings().indexOf(opening)).getOutline())
-        .ifPresent(follower::to);
+    follower.to(asked);
     return followed;
   }
 
