@@ -39,6 +39,30 @@ record BruteForce(long width, long height, long tile, long corner, long repeat, 
     return false;
   }
 
+  /** The shortest move, either way, with which some joint in range closes; NaN if none up to a limit does. */
+  double leastMove(long limit) {
+    double least = Double.NaN;
+    for (long m = repeat; m * tile <= width + 2 * limit; m += repeat) {
+      for (long n = repeat; n * tile <= height + 2 * limit; n += repeat) {
+        double move = m == n ? width == height ? moveOfBoth(m) : Double.NaN : moveOf(m, n);
+        least = Math.abs(move) <= limit && !(Math.abs(least) <= Math.abs(move)) ? move : least;
+      }
+    }
+    return least;
+  }
+
+  private double moveOfBoth(long n) {
+    double least = (width - 2 * corner - n * tile - (n + 1) * max) / 2.0;
+    double most = (width - 2 * corner - n * tile - (n + 1) * min) / 2.0;
+    return least > 0 ? least : Math.min(most, 0);
+  }
+
+  private double moveOf(long m, long n) {
+    Fraction joint = Fraction.of(width - height, m - n).minus(Fraction.of(tile));
+    Fraction move = Fraction.of(width - 2 * corner - m * tile).minus(Fraction.of(m + 1).times(joint));
+    return joint.within(low(), high()) ? move.value() / 2 : Double.NaN;
+  }
+
   /** Both sides ask for the same: is the length between what all of the least and all of the most take up? */
   private boolean oneEquation(long n) {
     Fraction rest = Fraction.of(width - 2 * corner);

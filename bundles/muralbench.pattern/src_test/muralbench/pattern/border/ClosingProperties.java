@@ -125,6 +125,19 @@ class ClosingProperties {
     }
   }
 
+  /** What would work instead is the nearest that works: the shortest move with any joint in range. */
+  @Property(tries = 1500, edgeCases = EdgeCasesMode.NONE)
+  void theHintIsTheNearestMove(@ForAll("bands") BruteForce brute) {
+    long limit = brute.tile() / 2;
+    double least = brute.leastMove(limit);
+    Border border = border(brute, Permits.NONE.move(limit * UNIT, limit * UNIT));
+    Found nearest = new ClosingSearch(border, ClosingSolver.classes(border), 1, new ClosingSearch.Aim(Scope.MOVE),
+        found -> true).nearest();
+    Statistics.collect(Double.isNaN(least) ? "none" : "moved");
+    assertEquals(Double.isNaN(least), nearest == null);
+    assertEquals(Math.abs(least), nearest == null ? Double.NaN : Math.abs(nearest.move() / UNIT), 1e-5);
+  }
+
   /** A band made from known numbers closes, and by nothing worse than those. */
   @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE)
   void aBandMadeToCloseCloses(@ForAll("made") double[] n) {
@@ -154,13 +167,17 @@ class ClosingProperties {
     assertTrue(value >= low - 1e-6 && value <= high + 1e-6, () -> low + " <= " + value + " <= " + high);
   }
 
-  private static List<BandLayout> layouts(BruteForce brute, Permits permits) {
+  private static Border border(BruteForce brute, Permits permits) {
     BandPath path = BandPath.rectangle(new Box(0, 0, brute.width() * UNIT, brute.height() * UNIT));
     double corner = brute.corner() * UNIT;
     BandRow row = new BandRow(brute.tile() * UNIT, Math.min(corner, 16 * UNIT), corner, (int) brute.repeat(), false);
     JointRange joint = new JointRange(brute.min() * UNIT, (brute.min() + brute.max()) / 2.0 * UNIT, brute.max() * UNIT);
+    return Border.of(path, row, Corner.TILE, joint, permits);
+  }
+
+  private static List<BandLayout> layouts(BruteForce brute, Permits permits) {
     try {
-      return ClosingSolver.solve(Border.of(path, row, Corner.TILE, joint, permits), LengthUnit.INCH).layouts();
+      return ClosingSolver.solve(border(brute, permits), LengthUnit.INCH).layouts();
     } catch (InputException refused) {
       // Only what has no room for one repeat is refused; that closes in no other way either.
       assertTrue(refused.place().startsWith("/sides/"), refused.getMessage());

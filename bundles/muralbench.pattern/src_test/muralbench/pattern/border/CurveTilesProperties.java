@@ -149,6 +149,20 @@ class CurveTilesProperties {
     }
   }
 
+  /** In a leg the run goes up on the left and down on the right; the upper end of a drawing is that of its tile. */
+  @Property(tries = 50, edgeCases = EdgeCasesMode.NONE)
+  void drawingsInLegsEndWhereTheirTilesEnd(@ForAll("bands") Laid laid) {
+    BandRow row = laid.layout().border().row();
+    for (CurveTile tile : laid.tiles().stream().filter(tile -> tile.piece() != BorderPiece.WEDGE).toList()) {
+      Vec start = tile.placed().of(new Vec(0, row.width() / 2));
+      Vec end = tile.placed().of(new Vec(row.length(), row.width() / 2));
+      boolean left = start.x() < laid.layout().border().curve().centre().x();
+      assertEquals(left, end.y() > start.y());
+      double longer = tile.piece() == BorderPiece.CUT ? 0 : (laid.layout().legTile() - row.length()) / 2;
+      assertEquals(tile.face().box().maxY() - longer, Math.max(start.y(), end.y()), 1e-6);
+    }
+  }
+
   /**
    * By the joint alone, every number of pieces: the joint of n pieces is 2R sin(pi/n - a/2R) at the middle radius R.
    */
