@@ -25,7 +25,7 @@ final class LevelCourses implements Rule {
     Report report = new Report("panels.level", mural.spec().units());
     for (PanelGap gap : PanelGap.of(mural.panels())) {
       OptionalDouble step = adjoin(gap) ? gap.step() : OptionalDouble.empty();
-      if (step.isPresent() && Math.abs(step.getAsDouble()) > ALIKE) {
+      if (step.isPresent() && Math.abs(step.getAsDouble()) > ALIKE + Report.ROUNDING) {
         String left = gap.left().spec().id();
         String right = gap.right().spec().id();
         found.accept(report.finding(Grade.ADVICE, right, "",
