@@ -19,8 +19,8 @@ import muralbench.setout.geometry.Vec;
  * matter how areas and edges are divided, where a contour starts or which way it runs.
  */
 final class Boundaries {
-  /** Edges this near are one, as a share of the longer side. */
-  static final double SNAP = 2e-5;
+  /** Edges this near are one, as a share of the tile's longer side: what rounding to 0.01 mm makes of a shared edge. */
+  static final double SNAP = 1e-4;
 
   private record Mark(double from, double to, boolean forward, String colour) {}
 
@@ -33,11 +33,12 @@ final class Boundaries {
   private final List<Track> tracks = new ArrayList<>();
   private final Map<Edge, Track> sides = new EnumMap<>(Edge.class);
 
-  Boundaries(double width, double height, String ground, List<Region> regions, List<DrawnLine> lines) {
+  /** The boundaries of a strip; the unit is the longer side of one of its tiles. */
+  Boundaries(double width, double height, double unit, String ground, List<Region> regions, List<DrawnLine> lines) {
     this.width = width;
     this.height = height;
     this.ground = ground;
-    tolerance = SNAP * Math.max(width, height);
+    tolerance = SNAP * unit;
     side(Edge.LEFT, Vec.ZERO, new Vec(0, 1));
     side(Edge.RIGHT, new Vec(width, 0), new Vec(0, 1));
     side(Edge.BOTTOM, Vec.ZERO, new Vec(1, 0));

@@ -2,6 +2,7 @@
 package muralbench.pattern.motif;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -43,14 +44,22 @@ public final class Motif {
     this.lines = List.copyOf(lines);
   }
 
-  private record Look(List<Boundary> boundaries, Map<Edge, EdgeProfile> profiles, Picture picture) {}
+  private record Look(List<Boundary> boundaries, Map<Edge, EdgeProfile> profiles, Map<String, Double> shares,
+      Picture picture) {
+    boolean shows(String colour) {
+      return boundaries.stream().anyMatch(each -> each.left().equals(colour) || each.right().equals(colour))
+          || profiles.values().stream().flatMap(each -> each.stretches().stream())
+              .anyMatch(each -> each.colour().equals(colour));
+    }
+  }
 
   private Look look() {
     Look found = look;
     if (found == null) {
-      Boundaries all = new Boundaries(width, height, ground, regions, lines);
-      List<Boundary> within = all.within();
-      found = new Look(within, all.profiles(), Picture.of(width, height, shares(), within));
+      Boundaries all = new Boundaries(width, height, Math.max(width / tiles, height), ground, regions, lines);
+      Look seen = new Look(all.within(), all.profiles(), Map.of(), null);
+      Map<String, Double> shares = shares(seen.shows(ground));
+      found = new Look(seen.boundaries, seen.profiles, shares, Picture.of(width, height, shares, seen.boundaries));
       look = found;
     }
     return found;
@@ -70,7 +79,8 @@ public final class Motif {
    */
   public static Motif of(String name, double tileWidth, double tileHeight, int tiles, String ground,
       List<Region> regions, List<DrawnLine> lines) throws InputException {
-    MotifChecks checks = new MotifChecks(name, tileWidth * tiles, tileHeight);
+    MotifChecks checks = new MotifChecks(name, tileWidth * tiles, tileHeight,
+        Math.max(tileWidth, tileHeight));
     checks.size(tileWidth, tileHeight, tiles);
     checks.ground(ground);
     List<Region> usual = new ArrayList<>();
@@ -131,18 +141,21 @@ public final class Motif {
 
   /** Each colour that shows with its share of the area, from 0 to 1; together 1. */
   public Map<String, Double> shares() {
-    double whole = width * height;
+    return look().shares;
+  }
+
+  private Map<String, Double> shares(boolean groundShows) {
     Map<String, Double> shares = new TreeMap<>();
-    double painted = 0;
+    double painted = regions.stream().mapToDouble(Region::area).sum();
+    // Slivers that rounding leaves between regions are no ground.
+    double whole = groundShows ? width * height : painted;
     for (Region region : regions) {
       shares.merge(region.colour(), region.area() / whole, Double::sum);
-      painted += region.area() / whole;
     }
-    // What rounding leaves over is no ground.
-    if (1 - painted > Boundaries.SNAP) {
-      shares.merge(ground, 1 - painted, Double::sum);
+    if (groundShows) {
+      shares.merge(ground, 1 - painted / whole, Double::sum);
     }
-    return shares;
+    return Collections.unmodifiableMap(shares);
   }
 
   /**

@@ -24,7 +24,7 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
 final class MotifChecks {
   private static final Messages MESSAGES = Messages.of(Motif.class);
   private static final GeometryFactory FACTORY = new GeometryFactory();
-  /** Chords are this near to their curves, as a share of the longer side. */
+  /** Chords are this near to their curves, as a share of the tile's longer side. */
   private static final double CHORD = 1e-5;
 
   private record Checked(Region region, Geometry shape) {}
@@ -35,11 +35,12 @@ final class MotifChecks {
   private final double unit;
   private final List<Checked> all = new ArrayList<>();
 
-  MotifChecks(String motif, double width, double height) {
+  /** Checks of a strip so wide and high; the unit is the longer side of one of its tiles. */
+  MotifChecks(String motif, double width, double height, double unit) {
     this.motif = motif;
     this.width = width;
     this.height = height;
-    unit = Math.max(width, height);
+    this.unit = unit;
   }
 
   void size(double tileWidth, double tileHeight, int tiles) throws InputException {
@@ -128,14 +129,16 @@ final class MotifChecks {
   }
 
   private void overlap(Checked first, Checked second) throws InputException {
-    double dust = 4 * (CHORD + Boundaries.SNAP) * unit * Math.min(first.shape.getLength(), second.shape.getLength());
+    // What rounding makes overlap is thinner than this on either side of its middle.
+    double thin = (CHORD + Boundaries.SNAP) * unit;
     Envelope both = first.shape.getEnvelopeInternal().intersection(second.shape.getEnvelopeInternal());
-    if (both.getArea() <= dust) {
+    if (Math.min(both.getWidth(), both.getHeight()) <= 2 * thin) {
       return;
     }
     Geometry shared = OverlayNGRobust.overlay(first.shape, second.shape, OverlayNG.INTERSECTION);
-    if (shared.getArea() > dust) {
-      Vec at = new Vec(shared.getInteriorPoint().getX(), shared.getInteriorPoint().getY());
+    Geometry core = shared.buffer(-thin, 2);
+    if (!core.isEmpty()) {
+      Vec at = new Vec(core.getInteriorPoint().getX(), core.getInteriorPoint().getY());
       throw error("motif.overlap", "motif.overlap.remedy", "first", first.region.name(), "second",
           second.region.name(), "x", number(at.x()), "y", number(at.y()), "share",
           number(100 * shared.getArea() / (width * height)));

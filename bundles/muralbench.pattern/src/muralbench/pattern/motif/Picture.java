@@ -19,7 +19,7 @@ import muralbench.setout.geometry.Vec;
  */
 final class Picture {
   /** Points this near are the same, as a share of the longer side. */
-  static final double SAME = 1e-4;
+  static final double SAME = 2 * Boundaries.SNAP;
   private static final double[] AT = {0, 0.25, 0.5, 0.75, 1};
 
   /** A boundary by five points; of a whole ellipse by its middle and the squares of its half widths. */

@@ -9,11 +9,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
 import muralbench.base.InputException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a motif knows about itself. */
 class MotifTest {
@@ -148,6 +150,42 @@ class MotifTest {
     Motif touching = Drawings.tile("region a red M 0 0 H 0.333333 V 1 H 0 Z",
         "region b blue M 0.333334 0 H 1 V 1 H 0.3333331 Z");
     assertEquals(1, touching.waxLength(), 1e-5);
+  }
+
+  /** A fan of triangles on a 150 mm tile, each with corners off by up to 0.005 mm each way. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4, 5})
+  void roundingToAHundredthOfAMillimetreDoesNoHarm(int seed) {
+    Motif exact = fan(null);
+    Motif rounded = fan(new Random(seed));
+    assertEquals(exact.waxLength(), rounded.waxLength(), 0.1);
+    assertEquals(Set.of("red", "blue"), rounded.shares().keySet());
+    assertTrue(exact.picture().same(rounded.picture()));
+  }
+
+  private static Motif fan(Random random) {
+    List<String> corners = List.of("0 0", "70 0", "150 0", "150 65", "150 150", "60 150", "0 150", "0 40");
+    StringBuilder lines = new StringBuilder("motif Fan\ntile 150 150\nground white\n");
+    for (int i = 0; i < 8; i++) {
+      String colour = i % 2 == 0 ? "red" : "blue";
+      lines.append("region r").append(i).append(' ').append(colour).append(" M ").append(near("66.6666 77.7777", random))
+          .append(" L ").append(near(corners.get(i), random)).append(" L ")
+          .append(near(corners.get((i + 1) % 8), random)).append(" Z\n");
+    }
+    return Drawings.read(lines.toString());
+  }
+
+  private static String near(String point, Random random) {
+    String[] parts = point.split(" ");
+    double off = random == null ? 0 : 0.005;
+    double x = Double.parseDouble(parts[0]) + (random == null ? 0 : random.nextDouble() * 2 - 1) * off;
+    double y = Double.parseDouble(parts[1]) + (random == null ? 0 : random.nextDouble() * 2 - 1) * off;
+    return x + " " + y;
+  }
+
+  @Test
+  void aSmallOverlapIsAnOverlap() {
+    assertRefused("region a red M 0 0 H 0.5 V 0.5 H 0 Z\nregion b blue M 0.495 0.495 H 1 V 1 H 0.495 Z", "a and b");
   }
 
   private static void assertRefused(String lines, String... parts) {
