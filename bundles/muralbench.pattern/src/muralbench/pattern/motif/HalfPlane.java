@@ -163,14 +163,15 @@ record HalfPlane(boolean upright, double at, boolean above, double slack) {
     return upright ? point.x() : point.y();
   }
 
-  /** Closes chains along the line: in the sense in which the kept side lies left, each end goes to the next start. */
+  /**
+   * Closes chains along the line. Ends and starts take turns along it, so that each end goes to the start of the same
+   * rank, whichever way they are counted.
+   */
   private List<Contour> linked(List<List<Segment>> chains) {
-    boolean rising = upright != above;
-    Comparator<Double> order = rising ? Comparator.naturalOrder() : Comparator.reverseOrder();
     List<List<Segment>> byStart = new ArrayList<>(chains);
-    byStart.sort(Comparator.comparing(chain -> along(chain.get(0).start()), order));
+    byStart.sort(Comparator.comparingDouble(chain -> along(chain.get(0).start())));
     List<List<Segment>> byEnd = new ArrayList<>(chains);
-    byEnd.sort(Comparator.comparing(chain -> along(chain.get(chain.size() - 1).end()), order));
+    byEnd.sort(Comparator.comparingDouble(chain -> along(chain.get(chain.size() - 1).end())));
     List<Contour> contours = new ArrayList<>();
     boolean[] used = new boolean[chains.size()];
     for (int i = 0; i < used.length; i++) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Stream;
 import muralbench.base.InputException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -125,6 +126,34 @@ class MotifTest {
     assertTrue(strip.tile(0).joins(Orientation.AS_DRAWN, Edge.RIGHT, strip.tile(1), Orientation.AS_DRAWN));
   }
 
+  /** Two prongs, cut off on each side in turn, stay two; what shows along the cut says where they are. */
+  @ParameterizedTest
+  @EnumSource
+  void prongsThatAreCutStayApart(Orientation orientation) {
+    Motif drawn = Drawings.tile("region fork red M 0.1 0.1 H 0.9 V 0.9 H 0.7 V 0.3 H 0.3 V 0.9 H 0.1 Z");
+    Motif fork = drawn.in(orientation);
+    Edge open = Stream.of(Edge.values()).filter(edge -> Edge.TOP == edge.of(orientation).edge()).findFirst()
+        .orElseThrow();
+    Motif prongs = switch (open) {
+      case TOP -> fork.window(0, 0.5, 1, 0.5);
+      case BOTTOM -> fork.window(0, 0, 1, 0.5);
+      case LEFT -> fork.window(0, 0, 0.5, 1);
+      case RIGHT -> fork.window(0.5, 0, 0.5, 1);
+    };
+    assertEquals(2, prongs.regions().get(0).contours().size());
+    EdgeProfile cut = prongs.edge(open.opposite(), Orientation.AS_DRAWN);
+    assertEquals(List.of(0.1, 0.3, 0.7, 0.9), rounded(cut.changes()));
+  }
+
+  @Test
+  void aFrameThatIsCutThroughItsHoleIsAFork() {
+    Motif frame = Drawings.tile("region frame red M 0.1 0.1 H 0.9 V 0.9 H 0.1 Z M 0.3 0.3 H 0.7 V 0.7 H 0.3 Z");
+    Motif half = frame.window(0, 0.5, 1, 0.5);
+    assertEquals(1, half.regions().get(0).contours().size());
+    assertEquals(List.of(0.1, 0.3, 0.7, 0.9), rounded(half.edge(Edge.BOTTOM, Orientation.AS_DRAWN).changes()));
+    assertEquals((0.64 - 0.16), half.shares().get("red"), TINY);
+  }
+
   private static List<Double> rounded(List<Double> values) {
     return values.stream().map(value -> Math.rint(value * 1e9) / 1e9).toList();
   }
@@ -168,7 +197,8 @@ class MotifTest {
     StringBuilder lines = new StringBuilder("motif Fan\ntile 150 150\nground white\n");
     for (int i = 0; i < 8; i++) {
       String colour = i % 2 == 0 ? "red" : "blue";
-      lines.append("region r").append(i).append(' ').append(colour).append(" M ").append(near("66.6666 77.7777", random))
+      lines.append("region r").append(i).append(' ').append(colour).append(" M ")
+          .append(near("66.6666 77.7777", random))
           .append(" L ").append(near(corners.get(i), random)).append(" L ")
           .append(near(corners.get((i + 1) % 8), random)).append(" Z\n");
     }
@@ -185,7 +215,8 @@ class MotifTest {
 
   @Test
   void aSmallOverlapIsAnOverlap() {
-    assertRefused("region a red M 0 0 H 0.5 V 0.5 H 0 Z\nregion b blue M 0.495 0.495 H 1 V 1 H 0.495 Z", "a and b");
+    assertRefused("region a red M 0 0 H 0.5 V 0.5 H 0 Z\nregion b blue M 0.495 0.495 H 1 V 1 H 0.495 Z",
+        "a and b");
   }
 
   private static void assertRefused(String lines, String... parts) {
