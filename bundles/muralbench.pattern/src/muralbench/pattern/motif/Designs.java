@@ -16,7 +16,7 @@ import java.util.TreeMap;
  * Tells tiles of one design from tiles of another and counts them. What a motif looks like in an orientation and a
  * colourway is worked out once, however many tiles show it; so the time grows with the number of tiles, and not with
  * their pairs. Pictures are looked up by numbers that turning and mirroring leave alone, then compared within a
- * tolerance of a ten-thousandth of the tile. Not for use by several threads.
+ * tolerance of two ten-thousandths of the tile. Not for use by several threads.
  */
 public final class Designs {
   private record Known(Design design, Picture picture) {}
