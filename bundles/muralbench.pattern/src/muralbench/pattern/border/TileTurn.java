@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.pattern.border;
 
+import muralbench.pattern.motif.Orientation;
 import muralbench.pattern.symmetry.Isometry;
 import muralbench.setout.geometry.Box;
-import muralbench.setout.geometry.Vec;
 
 /**
  * How a tile lies: its drawing, mirrored left to right or not, then turned. A mirrored tile cannot be had by turning
@@ -31,18 +31,15 @@ public record TileTurn(int quarters, boolean mirrored) {
     return new TileTurn(quarters, false);
   }
 
-  /** This, and after it {@code next}. */
-  public TileTurn then(TileTurn next) {
-    return new TileTurn(next.quarters + (next.mirrored ? -quarters : quarters), mirrored != next.mirrored);
+  /** The same as an orientation of a motif. */
+  public Orientation orientation() {
+    return Orientation.of(mirrored, quarters);
   }
 
-  /** Where a direction of the drawing goes. */
-  private Vec direction(double x, double y) {
-    Vec turned = new Vec(mirrored ? -x : x, y);
-    for (int i = 0; i < quarters; i++) {
-      turned = new Vec(-turned.y(), turned.x());
-    }
-    return turned;
+  /** This, and after it {@code next}. */
+  public TileTurn then(TileTurn next) {
+    Orientation both = orientation().then(next.orientation());
+    return new TileTurn(both.quarterTurns(), both.mirrored());
   }
 
   /**
@@ -52,11 +49,9 @@ public record TileTurn(int quarters, boolean mirrored) {
    *     cell, or as the cell on its side after an odd number of quarter turns
    */
   public Isometry on(Box cell) {
-    boolean upright = quarters % 2 == 1;
-    Vec middle = new Vec((upright ? cell.height() : cell.width()) / 2, (upright ? cell.width() : cell.height()) / 2);
-    Vec x = direction(1, 0);
-    Vec y = direction(0, 1);
-    Isometry turn = new Isometry(x.x(), y.x(), x.y(), y.y(), cell.centre());
-    return Isometry.shift(-middle.x(), -middle.y()).then(turn);
+    boolean onSide = orientation().swapsSides();
+    double width = onSide ? cell.height() : cell.width();
+    double height = onSide ? cell.width() : cell.height();
+    return orientation().in(width, height).then(Isometry.shift(cell.minX(), cell.minY()));
   }
 }
