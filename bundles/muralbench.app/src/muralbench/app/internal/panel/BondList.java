@@ -87,7 +87,10 @@ final class BondList {
     return start.plus(repeat.along().times(a)).plus(repeat.across().times(b));
   }
 
-  /** The sample of a bond; none if a contributed bond does not lay its own sample. */
+  /**
+   * The sample of a bond, from a given start, so that the dialog opens at once; none if a contributed bond does not lay
+   * its own sample.
+   */
   private static Optional<PanelSetOut> picture(Bond bond, BondRegistry registry) {
     try {
       BondRequest sample = bond.sample();
@@ -95,7 +98,7 @@ final class BondList {
           : Contour.rectangle(0, 0, 620, 400);
       return Optional.of(SetOut.panel(new PanelSpec("sample", "", "wall", "fixed", sample.tile(), sample.joint(), 0,
           outline, List.of(), new BondSpec(bond.kind(), sample.offset(), 0, sample.settings()),
-          new OriginSpec.Balanced()), registry, Progress.NONE));
+          new OriginSpec.At(new Vec(0, 0))), registry, Progress.NONE));
     } catch (InputException e) {
       return Optional.empty();
     }

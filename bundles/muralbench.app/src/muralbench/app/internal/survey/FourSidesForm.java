@@ -69,6 +69,11 @@ final class FourSidesForm implements SurveyForm {
   }
 
   @Override
+  public void focus() {
+    lengths.get(LENGTHS.get(0)).focus();
+  }
+
+  @Override
   public void show(Outline outline, LengthUnit units) {
     unit = units;
     all().forEach(field -> field.unit(units));

@@ -89,6 +89,11 @@ final class LevelLineForm implements SurveyForm {
   }
 
   @Override
+  public void focus() {
+    along.focus();
+  }
+
+  @Override
   public void show(Outline outline, LengthUnit units) {
     unit = units;
     LevelLineOutline line = (LevelLineOutline) outline;

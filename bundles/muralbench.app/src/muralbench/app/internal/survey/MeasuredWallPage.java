@@ -77,6 +77,14 @@ final class MeasuredWallPage extends WizardPage {
     use(start.fromLevelLine() ? line : four);
   }
 
+  @Override
+  public void setVisible(boolean visible) {
+    super.setVisible(visible);
+    if (visible) {
+      used.focus();
+    }
+  }
+
   private void createChoice(Composite body) {
     Composite row = new Composite(body, SWT.NONE);
     GridLayoutFactory.fillDefaults().numColumns(3).spacing(10, 0).applyTo(row);

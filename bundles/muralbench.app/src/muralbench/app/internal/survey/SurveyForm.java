@@ -12,6 +12,9 @@ interface SurveyForm {
   /** The fields. */
   Composite control();
 
+  /** Puts the cursor where typing begins. */
+  void focus();
+
   /** Shows measurements of its own kind. */
   void show(Outline outline, LengthUnit unit);
 
