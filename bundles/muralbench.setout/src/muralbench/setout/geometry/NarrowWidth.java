@@ -18,6 +18,7 @@ public final class NarrowWidth {
   private static final double FACING = -Math.sqrt(0.5);
   /** Distances that differ by less are equal, mm. */
   private static final double SAME = 1e-6;
+  private static final double NUDGE = 1e-5;
 
   private final double[] x;
   private final double[] y;
@@ -201,7 +202,13 @@ public final class NarrowWidth {
     double wayX = x[side] + t * (x[next[side]] - x[side]) - x[corner];
     double wayY = y[side] + t * (y[next[side]] - y[side]) - y[corner];
     return wayX * normalX[own] + wayY * normalY[own] < 0 && wayX * normalX[side] + wayY * normalY[side] > 0
-        && inside(x[corner] + wayX / 2, y[corner] + wayY / 2);
+        && inside(nudged(x[corner] + wayX / 2, x, own, side), nudged(y[corner] + wayY / 2, y, own, side));
+  }
+
+  /** A place moved a very little towards the middles of two sides: the way may run along an edge between them. */
+  private double nudged(double at, double[] corners, int own, int side) {
+    double middle = (corners[own] + corners[next[own]] + corners[side] + corners[next[side]]) / 4;
+    return at + NUDGE * (middle - at);
   }
 
   private boolean inside(double pointX, double pointY) {

@@ -35,10 +35,14 @@ import muralbench.setout.internal.Starts.Start;
  *
  * <p>For straight rows on edges square to them the starts that can be best are the events at which a cut appears, vanishes
  * or equals another ({@link StraightCuts}), and all that can be better than the best so far are tried: the result is exact.
- * Otherwise the second rule is searched by bounds ({@link StartBoxes}) and holds to {@link #TOLERANCE}.
+ * Otherwise the second rule is searched by bounds ({@link StartBoxes}): to {@link #FINE} for other faces with edges square to
+ * them, else to {@link #TOLERANCE}.
  */
 final class PlacementSearch {
-  /** By how much the narrowest cut can miss the widest possible where edges are curved or askew, mm. */
+  /**
+   * By how much the narrowest cut can miss the widest possible where edges are askew, mm; two percent of the tile where they
+   * are curved, since there the place at which an edge ceases to face another is known to a chord only.
+   */
   static final double TOLERANCE = 1;
   private static final double EXACT = 1e-6;
   /** As {@link #TOLERANCE}, for patterns without straight rows on edges square to their faces. */

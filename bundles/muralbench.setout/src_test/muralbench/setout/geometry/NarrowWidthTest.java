@@ -34,6 +34,22 @@ class NarrowWidthTest {
   }
 
   @Test
+  void aWedgeIsAsNarrowAsItsThinEndOnEitherSide() {
+    assertEquals(5, width(polygon(0, 0, 100, 0, 100, 5, 0, 50)), 1e-9);
+    assertEquals(5, width(polygon(0, 0, 100, 0, 100, 50, 0, 5)), 1e-9);
+    assertEquals(5, width(polygon(0, 0, 5, 0, 50, 100, 0, 100)), 1e-9);
+  }
+
+  @Test
+  void aTipUnderACurveIsNoWidth() {
+    // The corner that an arc of radius 100 leaves of a square runs out in two tips: its width is that of the triangle.
+    Contour corner = new Contour(List.of(new Line(new Vec(100, 0), new Vec(100, 100)),
+        new Line(new Vec(100, 100), new Vec(0, 100)), Arc.circular(Vec.ZERO, 100, 0, Math.PI / 2).reversed()));
+
+    assertEquals(100 / Math.sqrt(2), width(corner), 1e-6);
+  }
+
+  @Test
   void aWebBesideAHoleCounts() {
     Contour hole = Contour.rectangle(10, 40, 20, 20).reversed();
 
