@@ -22,7 +22,9 @@ import muralbench.editor.internal.tools.WallGestures;
 import muralbench.editor.internal.tools.WallKeys;
 import muralbench.model.Opening;
 import muralbench.model.Panel;
+import muralbench.model.RepeatedOutline;
 import muralbench.setout.Piece;
+import muralbench.setout.geometry.Box;
 import muralbench.setout.geometry.Contour;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.emf.ecore.EObject;
@@ -127,7 +129,7 @@ public final class WallView {
 
   private Optional<EObject> find(String place) {
     for (Panel panel : scene.mural().mural().getPanels()) {
-      if (place.equals(panel.getId()) || piece(panel, place).isPresent()) {
+      if (place.equals(panel.getId()) || piece(panel, place).isPresent() || opening(panel, place).isPresent()) {
         return Optional.of(panel);
       }
       for (Opening opening : panel.getOpenings()) {
@@ -144,9 +146,17 @@ public final class WallView {
         .flatMap(setOut -> setOut.pieces().stream().filter(piece -> piece.key().equals(key)).findAny());
   }
 
+  /** An opening that a panel has from the one it repeats. */
+  private Optional<Box> opening(Panel panel, String id) {
+    return panel.getOutline() instanceof RepeatedOutline
+        ? scene.mural().setOut(panel).flatMap(setOut -> setOut.spec().openings().stream()
+            .filter(opening -> opening.id().equals(id)).map(opening -> opening.outline().box()).findAny())
+        : Optional.empty();
+  }
+
   private Optional<Frame> target(String place, EObject thing) {
     Optional<Frame> piece = thing instanceof Panel panel
-        ? piece(panel, place).map(found -> Frame.of(found.box())) : Optional.empty();
+        ? piece(panel, place).map(Piece::box).or(() -> opening(panel, place)).map(Frame::of) : Optional.empty();
     return piece.isPresent() ? piece : Placement.frame(thing);
   }
 

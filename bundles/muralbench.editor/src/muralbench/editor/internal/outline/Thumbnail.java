@@ -13,6 +13,7 @@ import muralbench.editor.internal.parts.MuralPart;
 import muralbench.editor.internal.parts.Scene;
 import muralbench.model.Opening;
 import muralbench.model.Panel;
+import muralbench.setout.OriginSpec;
 import muralbench.setout.Piece;
 import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Vec;
@@ -101,11 +102,20 @@ final class Thumbnail extends Canvas {
           fill(gc, view, Outlines.contour(opening.getOutline()), Tint.DESK);
           edge(gc, view, Outlines.contour(opening.getOutline()));
         }
+        repeatedOpenings(gc, view, panel);
       }
       gc.setForeground(scene.style().of(Tint.FLOOR_LINE));
       gc.drawLine(0, view.y(0), getClientArea().width, view.y(0));
       inView(gc, view);
     });
+  }
+
+  private void repeatedOpenings(GC gc, View view, Panel panel) {
+    scene.mural().setOut(panel).filter(setOut -> setOut.spec().origin() instanceof OriginSpec.Repeated)
+        .ifPresent(setOut -> setOut.spec().openings().forEach(opening -> {
+          fill(gc, view, Optional.of(opening.outline()), Tint.DESK);
+          edge(gc, view, Optional.of(opening.outline()));
+        }));
   }
 
   private void cuts(GC gc, View view, Panel panel) {

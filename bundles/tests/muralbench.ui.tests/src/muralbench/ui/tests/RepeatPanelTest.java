@@ -78,6 +78,12 @@ class RepeatPanelTest extends DesktopTest {
   }
 
   @Test
+  void openingsOfTheRepeatAreFoundByTheirNames() {
+    assertTrue(wall.editor().reveal(repeat.getId() + "-A1"));
+    assertEquals(List.of(wall.part(repeat)), wall.viewer().getSelectedEditParts());
+  }
+
+  @Test
   void theRepeatIsDraggedAndTheOriginalStays() {
     double before = ((RepeatedOutline) repeat.getOutline()).getX();
     Point from = at(repeat, 0.2, 0.3);
