@@ -44,6 +44,17 @@ public final class PanelPreview extends Canvas {
     redraw();
   }
 
+  /** The place on the wall under a point of the preview, mm; none while nothing is shown. */
+  public Optional<Vec> wall(int x, int y) {
+    return shown.map(setOut -> new Painting(null, getClientArea(), setOut.spec().outline().box()).wall(x, y));
+  }
+
+  /** Millimetres on the wall that a number of pixels takes; 0 while nothing is shown. */
+  public double millimetres(int pixels) {
+    return shown.map(setOut -> pixels / new Painting(null, getClientArea(), setOut.spec().outline().box()).scale)
+        .orElse(0.0);
+  }
+
   /** The same picture as an image of its own, which the caller disposes of. */
   public Image image(PanelSetOut setOut, int width, int height) {
     return image(setOut, List.of(), width, height);
@@ -81,10 +92,14 @@ public final class PanelPreview extends Canvas {
           (area.height - 2.0 * MARGIN) / wall.height()));
       left = area.x + area.width / 2.0 - wall.centre().x() * scale;
       top = area.y + area.height / 2.0 + wall.centre().y() * scale;
-      gc.setAntialias(SWT.ON);
+    }
+
+    Vec wall(int x, int y) {
+      return new Vec((x - left) / scale, (top - y) / scale);
     }
 
     void paint(PanelSetOut setOut) {
+      gc.setAntialias(SWT.ON);
       gc.setBackground(style.of(Tint.GROUT));
       fill(setOut.tiled());
       for (Piece piece : setOut.pieces()) {

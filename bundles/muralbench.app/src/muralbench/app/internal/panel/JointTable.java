@@ -107,6 +107,23 @@ final class JointTable {
     fill(Math.min(Math.max(0, table.getSelectionIndex()), joints.size() - 1));
   }
 
+  /** Selects the joint that is nearest to one of the set-out, which may lie a little beside the place typed. */
+  void select(MovementJoint laid) {
+    for (int i = 0; i < joints.size(); i++) {
+      boolean nearer = table.getSelectionIndex() < 0 || distance(i, laid) < distance(table.getSelectionIndex(), laid);
+      if (nearer) {
+        table.setSelection(i);
+      }
+    }
+    table.showSelection();
+    showSelected();
+  }
+
+  private double distance(int index, MovementJoint laid) {
+    MovementJoint joint = joints.get(index);
+    return joint.axis() == laid.axis() ? Math.abs(joint.at() - laid.at()) : Double.MAX_VALUE;
+  }
+
   List<MovementJoint> joints() {
     return List.copyOf(joints);
   }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.app.internal.panel;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,6 +16,8 @@ import muralbench.model.Panel;
 import muralbench.setout.MuralReader;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
+import muralbench.setout.geometry.Vec;
+import muralbench.setout.movement.MovementAxis;
 import muralbench.setout.movement.MovementJoint;
 import muralbench.setout.movement.MovementPlan;
 import muralbench.setout.movement.MovementSpec;
@@ -38,6 +41,7 @@ public final class MovementDialog extends TitleAreaDialog {
   private static final int WORDS_WIDTH = 360;
   private static final int PICTURE_WIDTH = 430;
   private static final double SEEN = 0.01;
+  private static final int REACH = 5;
 
   private final OpenMural mural;
   private final PanelSpec panel;
@@ -100,7 +104,19 @@ public final class MovementDialog extends TitleAreaDialog {
     GridDataFactory.fillDefaults().grab(true, true).indent(INDENT, 0).applyTo(table.control());
     preview = new PanelPreview(area);
     GridDataFactory.fillDefaults().grab(true, true).hint(PICTURE_WIDTH, SWT.DEFAULT).applyTo(preview);
+    preview.addListener(SWT.MouseDown, event -> preview.wall(event.x, event.y).ifPresent(this::pick));
     return area;
+  }
+
+  /** A click on a joint in the picture selects it in the table. */
+  private void pick(Vec at) {
+    made().stream().flatMap(setOut -> setOut.movement().stream())
+        .filter(joint -> distance(joint, at) <= joint.width() / 2 + preview.millimetres(REACH))
+        .min(Comparator.comparingDouble(joint -> distance(joint, at))).ifPresent(table::select);
+  }
+
+  private static double distance(MovementJoint joint, Vec at) {
+    return Math.abs(joint.at() - (joint.axis() == MovementAxis.VERTICAL ? at.x() : at.y()));
   }
 
   private double width() {

@@ -12,6 +12,7 @@ import java.util.List;
 import muralbench.app.internal.panel.MovementChoice;
 import muralbench.app.internal.panel.MovementDialog;
 import muralbench.app.internal.panel.PanelChange;
+import muralbench.editor.PanelPreview;
 import muralbench.editor.internal.field.Tint;
 import muralbench.model.BalancedOrigin;
 import muralbench.model.Exposure;
@@ -86,6 +87,29 @@ class MovementAndFocusTest extends DesktopTest {
     await("the refusal", () -> dialog.getErrorMessage() != null);
     assertTrue(dialog.getErrorMessage().contains("narrower than the other joints"), dialog.getErrorMessage());
     assertEquals(MovementChoice.Kind.HAND, dialog.choice().kind());
+  }
+
+  @Test
+  void aClickOnAJointInThePictureSelectsIt() throws Exception {
+    open();
+    press("By the rule");
+    await("the set-out", () -> dialog.made().isPresent());
+    Table table = Gestures.find(dialog.getShell(), Table.class, any -> true);
+    PanelPreview picture = Gestures.find(dialog.getShell(), PanelPreview.class, any -> true);
+    table.deselectAll();
+    Event click = new Event();
+    click.y = picture.getClientArea().height / 2;
+    click.x = columnOf(picture, dialog.made().orElseThrow().movement().get(0).at());
+    picture.notifyListeners(SWT.MouseDown, click);
+    assertEquals(0, table.getSelectionIndex());
+  }
+
+  private static int columnOf(PanelPreview picture, double x) {
+    int column = 0;
+    while (picture.wall(column, 0).orElseThrow().x() < x) {
+      column++;
+    }
+    return column;
   }
 
   @Test
