@@ -16,6 +16,8 @@ import java.util.List;
  * @param sweep how far a runs, radians; positive counter-clockwise, at most a full turn either way
  */
 public record Arc(Vec centre, double rx, double ry, double tilt, double from, double sweep) implements Segment {
+  private static final double FULL = 1e-9;
+
   /** An arc of a circle from the angle {@code from} over {@code sweep}, radians. */
   public static Arc circular(Vec centre, double radius, double from, double sweep) {
     return new Arc(centre, radius, radius, 0, from, sweep);
@@ -105,6 +107,10 @@ public record Arc(Vec centre, double rx, double ry, double tilt, double from, do
     // At most a quarter turn each, or a coarse chord error would flatten a circle to nothing.
     double step = Math.min(Math.PI / 2, 2 * Math.acos(Math.max(0, 1 - chordError / radius)));
     int pieces = Math.max(1, (int) Math.ceil(Math.abs(sweep) / step));
+    if (Math.abs(sweep) > 2 * Math.PI - FULL) {
+      // A whole circle gets corners in its four outermost points, or it would not touch what it touches there.
+      pieces = (pieces + 3) / 4 * 4;
+    }
     List<Vec> points = new ArrayList<>(pieces);
     for (int i = 1; i < pieces; i++) {
       points.add(at((double) i / pieces));

@@ -81,7 +81,7 @@ final class StartBoxes {
     while (!parts.isEmpty() && trial.looks() < last && parts.peek().bound() > widest + tolerance && widest < most) {
       part(parts.remove(), parts);
     }
-    if (best != null && widest < most) {
+    if (best != null && widest < most && trial.looks() < last) {
       climb();
     }
     return best;

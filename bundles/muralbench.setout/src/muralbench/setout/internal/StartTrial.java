@@ -20,6 +20,7 @@ import muralbench.setout.geometry.Vec;
 final class StartTrial {
   /** How many places that spoiled starts are remembered. */
   private static final int HOT = 16;
+  private static final int MANY_CORNERS = 1024;
 
   private final TiledRegion region;
   private final Motion turned;
@@ -174,6 +175,8 @@ final class StartTrial {
         cuts += cut.pieces().isEmpty() ? 0 : 1;
         if (!counting) {
           for (List<double[]> rings : cut.pieces()) {
+            // Pieces with very many corners take as long as many others.
+            looks += (long) rings.get(0).length * rings.get(0).length / MANY_CORNERS;
             double width = NarrowWidth.of(rings, 0);
             if (deadly >= 0 && width <= reach) {
               flush(rings.get(0), cell.face().box());

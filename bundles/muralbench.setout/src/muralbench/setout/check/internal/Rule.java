@@ -14,7 +14,7 @@ public interface Rule {
   /** All rules. */
   static List<Rule> all() {
     return List.of(new NarrowJoint(), new WideJoint(), new NarrowOffsetJoint(), new ClassJoint(), new LargeOffset(),
-        new SmallCuts(), new Slivers(), new ThinWebs(), new FrostBody(), new OverlappingPanels(),
+        new SmallCuts(), new Slivers(), new LargeDisc(), new ThinWebs(), new FrostBody(), new OverlappingPanels(),
         new OverlappingOpenings(), new LevelCourses(), new BelowFloor(), new ElectricalOpening(), new CuttingDust(),
         new SurveyMisfit(), new UncheckedSurvey(),
         new OutOfSquare(), new MovementJoints(), new PerimeterJoints(), new PanelLift(),
