@@ -56,7 +56,8 @@ record LinkedPanelReader(PanelReader reader, PanelLinks links) {
 
   private static MovementSpec moved(MovementSpec movement, Transfer to) {
     return movement instanceof MovementSpec.Given given
-        ? new MovementSpec.Given(given.joints().stream().map(joint -> joint.moved(to)).sorted(MovementJoint.ORDER).toList())
+        ? new MovementSpec.Given(
+            given.joints().stream().map(joint -> joint.moved(to)).sorted(MovementJoint.ORDER).toList())
         : movement;
   }
 

@@ -56,8 +56,9 @@ public record PanelGap(PanelSetOut left, PanelSetOut right, double across, doubl
   }
 
   /**
-   * How far the level courses of the panels are out of line at the height that both have, mm, at most half of what a course
-   * rises: above 0 where those of the right panel are higher. Empty if not both have straight level courses of one height.
+   * How far the level courses of the panels are out of line at the height that both have, mm, at most half of what a
+   * course rises: above 0 where those of the right panel are higher. Empty if not both have straight level courses of
+   * one height.
    */
   public OptionalDouble step() {
     OptionalDouble rise = rise(left);

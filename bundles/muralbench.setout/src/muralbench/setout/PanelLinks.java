@@ -51,7 +51,7 @@ final class PanelLinks {
     } else if (panel.getOrigin() instanceof SharedOrigin shared) {
       other = shared.getPanel();
     }
-    return Optional.ofNullable(other).filter(panel2 -> !panel2.eIsProxy()).map(standIn);
+    return Optional.ofNullable(other).filter(each -> !each.eIsProxy()).map(standIn);
   }
 
   /** Refuses a panel that takes from itself by way of others, or from panels that do. */

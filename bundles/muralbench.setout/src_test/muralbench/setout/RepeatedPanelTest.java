@@ -55,7 +55,9 @@ class RepeatedPanelTest {
     return SetOut.mural(mural, BondRegistry.standard(), Progress.NONE).panels();
   }
 
-  /** The same place on the wall for a point of the original; the box of the panel is 0 to 1000 and then 3000 to 4000. */
+  /**
+   * The same place on the wall for a point of the original; the box of the panel is 0 to 1000 and then 3000 to 4000.
+   */
   private static double x(double x, boolean mirrored) {
     return mirrored ? 4 * FAR - x : x + 3 * FAR;
   }
@@ -194,7 +196,10 @@ class RepeatedPanelTest {
     assertTrue(rim.get(rim.size() - 1).face().box().centre().x() < top);
   }
 
-  /** A square corner notch is its own mirror image after a quarter turn; an oblong one is not, since a glazed face stays up. */
+  /**
+   * A square corner notch is its own mirror image after a quarter turn; an oblong one is not, since a glazed face
+   * stays up.
+   */
   @Test
   void mirroredCutsAreShapesOfTheirOwn() throws Exception {
     PanelSpec panel = Walls.rectangle(0, 0, 12.125, 6).from(0, 0).opening(0, 0, 2, 3).spec();

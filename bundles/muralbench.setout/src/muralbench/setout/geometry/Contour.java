@@ -101,8 +101,8 @@ public record Contour(List<Segment> segments) {
   }
 
   /**
-   * The mirror image about x = 0, running the same way round. It starts with the image of the first segment, so that a face
-   * that starts at its lower left corner still does.
+   * The mirror image about x = 0, running the same way round. It starts with the image of the first segment, so that a
+   * face that starts at its lower left corner still does.
    */
   public Contour mirrored() {
     List<Segment> image = new ArrayList<>(segments.size());

@@ -2,7 +2,8 @@
 package muralbench.setout.geometry;
 
 /**
- * How something is carried over to another place on the wall, upright: shifted, or mirrored left to right and then shifted.
+ * How something is carried over to another place on the wall, upright: shifted, or mirrored left to right and then
+ * shifted.
  *
  * @param mirrored whether it is first mirrored about x = 0
  * @param shift what is added then, mm

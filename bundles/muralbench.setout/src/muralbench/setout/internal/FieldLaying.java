@@ -18,9 +18,9 @@ import muralbench.setout.movement.MovementJoint;
 import muralbench.setout.movement.MovementSpec;
 
 /**
- * Lays the grid that several panels share: over all of them as one field, as if what lies between them were a window. So
- * the outer ends are balanced against each other, all cuts are as good as they can be together, and a movement joint of
- * one panel runs on through the others.
+ * Lays the grid that several panels share: over all of them as one field, as if what lies between them were a window.
+ * So the outer ends are balanced against each other, all cuts are as good as they can be together, and a movement
+ * joint of one panel runs on through the others.
  */
 final class FieldLaying {
   /**

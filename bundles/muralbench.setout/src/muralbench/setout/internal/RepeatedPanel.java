@@ -18,8 +18,8 @@ import muralbench.setout.geometry.Vec;
 import muralbench.setout.movement.MovementJoint;
 
 /**
- * Carries a set-out over to another place, piece by piece, and keys it anew. A mirrored panel is laid in the mirror image of
- * the pattern: its tiles are cut to the mirror image and never turned over, since a glazed face cannot be.
+ * Carries a set-out over to another place, piece by piece, and keys it anew. A mirrored panel is laid in the mirror
+ * image of the pattern: its tiles are cut to the mirror image and never turned over, since a glazed face cannot be.
  */
 final class RepeatedPanel {
   private static final double CORNER = 1e-6;

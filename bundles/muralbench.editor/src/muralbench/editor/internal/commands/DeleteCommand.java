@@ -10,7 +10,9 @@ import muralbench.model.Panel;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
-/** Takes panels, openings or kinds of tile out of the mural; what other panels took from them, one of those has then. */
+/**
+ * Takes panels, openings or kinds of tile out of the mural; what other panels took from them, one of those has then.
+ */
 public final class DeleteCommand extends ModelCommand {
   private static final Messages TEXTS = Messages.of(DeleteCommand.class);
 

@@ -15,8 +15,8 @@ import muralbench.model.SharedOrigin;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
- * Sees to the panels that take something from panels which are taken out of the mural: one of them comes into the place of
- * the old one and the others take from it from now on, so that faces stay alike and a grid still runs on.
+ * Sees to the panels that take something from panels which are taken out of the mural: one of them comes into the
+ * place of the old one and the others take from it from now on, so that faces stay alike and a grid still runs on.
  */
 final class Heirs {
   private final Mural mural;
@@ -29,7 +29,8 @@ final class Heirs {
 
   /** Makes the changes; the old panels are still in the mural. */
   void settle() {
-    // An heir may come to take from another panel that goes; every step ends at one that is nearer to the head of its row.
+    // An heir may come to take from another panel that goes; every step ends at one that is nearer to the head of its
+    // row.
     for (Optional<Panel> next = toSettle(); next.isPresent(); next = toSettle()) {
       settle(next.get());
     }

@@ -23,8 +23,9 @@ import muralbench.setout.geometry.Vec;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
- * Gives a panel that repeats another one a layout of its own, equal to that of the other. A mirrored panel is laid in the
- * bond turned and shifted the other way; where that is not the mirror image, as with herringbone, its pieces change.
+ * Gives a panel that repeats another one a layout of its own, equal to that of the other. A mirrored panel is laid in
+ * the bond turned and shifted the other way; where that is not the mirror image, as with herringbone, its pieces
+ * change.
  */
 public final class OwnLayout {
   private static final MuralFactory MAKE = MuralFactory.eINSTANCE;

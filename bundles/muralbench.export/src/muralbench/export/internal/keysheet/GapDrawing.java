@@ -15,8 +15,8 @@ import muralbench.setout.geometry.Line;
 import muralbench.setout.geometry.Vec;
 
 /**
- * Dimensions between neighbours on the wall: in the gap along its dimension line, or upright in it, or above it, whichever
- * has room first. A gap without room for any is left to the running dimensions below.
+ * Dimensions between neighbours on the wall: in the gap along its dimension line, or upright in it, or above it,
+ * whichever has room first. A gap without room for any is left to the running dimensions below.
  */
 final class GapDrawing {
   private static final Type TEXT = Type.plain(2.1);
