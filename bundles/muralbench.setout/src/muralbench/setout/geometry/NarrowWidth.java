@@ -6,10 +6,11 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The true narrow width of a shape: the least distance between two sides that face each other across its inside, be it the
- * leg beside a notch, the web beside a hole or the body itself. Sides face each other if their outward directions differ by
- * 135 degrees or more, so a clipped corner does not count as narrow; where no two sides do, as in many triangles, it is the
- * least width between two parallels that hold the shape. A pointed tip is not a width: sides that run together in it, be
+ * The true narrow width of a shape. Of a convex one it is the least width between two parallels that hold it, as callipers
+ * measure it: a clipped corner or a tapering end does not make a piece narrow. Where corners point inwards or there are
+ * holes, it is the least distance between two sides that face each other across the inside, be it the leg beside a notch,
+ * the web beside a hole or the body itself, and the least width at the most. Sides face each other if their outward
+ * directions differ by 135 degrees or more. A pointed tip is not a width: sides that run together in it, be
  * they straight or curved, are measured where they end. Curves are taken as chords.
  */
 public final class NarrowWidth {
@@ -19,6 +20,8 @@ public final class NarrowWidth {
   /** Distances that differ by less are equal, mm. */
   private static final double SAME = 1e-6;
   private static final double NUDGE = 1e-5;
+  /** A corner points inwards if the sine of its bend is below minus this. */
+  private static final double REFLEX = 1e-6;
 
   private final double[] x;
   private final double[] y;
@@ -103,6 +106,9 @@ public final class NarrowWidth {
 
   private double least(double shortest) {
     double least = caliper();
+    if (convex()) {
+      return least;
+    }
     for (int i = 0; i < x.length; i++) {
       for (int k = i + 1; k < x.length; k++) {
         if (length[i] >= shortest && length[k] >= shortest && facing(i, k)) {
@@ -111,6 +117,16 @@ public final class NarrowWidth {
       }
     }
     return least;
+  }
+
+  /** Whether no corner points inwards; a hole has such corners only. */
+  private boolean convex() {
+    for (int i = 0; i < x.length; i++) {
+      if (normalX[before[i]] * normalY[i] - normalY[before[i]] * normalX[i] < -REFLEX) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean facing(int i, int k) {

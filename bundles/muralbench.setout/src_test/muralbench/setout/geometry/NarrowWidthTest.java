@@ -33,11 +33,14 @@ class NarrowWidthTest {
     assertEquals(24, width(polygon(0, 0, 40, 0, 40, 30)), 1e-9);
   }
 
+  /** Between the long side and a parallel through the farthest corner: 5000 / sqrt(100² + 45²). */
   @Test
-  void aWedgeIsAsNarrowAsItsThinEndOnEitherSide() {
-    assertEquals(5, width(polygon(0, 0, 100, 0, 100, 5, 0, 50)), 1e-9);
-    assertEquals(5, width(polygon(0, 0, 100, 0, 100, 50, 0, 5)), 1e-9);
-    assertEquals(5, width(polygon(0, 0, 5, 0, 50, 100, 0, 100)), 1e-9);
+  void aTaperingPieceIsMeasuredAsAWholeHoweverThinItsEnd() {
+    double whole = 5000 / Math.hypot(100, 45);
+    assertEquals(whole, width(polygon(0, 0, 100, 0, 100, 5, 0, 50)), 1e-9);
+    assertEquals(whole, width(polygon(0, 0, 100, 0, 100, 50, 0, 5)), 1e-9);
+    assertEquals(whole, width(polygon(0, 0, 5, 0, 50, 100, 0, 100)), 1e-9);
+    assertEquals(5000 / Math.hypot(100, 50), width(polygon(0, 0, 100, 0, 0, 50)), 1e-9);
   }
 
   @Test
