@@ -28,7 +28,7 @@ class BadBriefTest {
   @ParameterizedTest
   @CsvSource(delimiter = '|', quoteCharacter = '~', value = {
     // unknown and missing fields
-    "\"client\"|\"colour\"|/colour|\"colour\" is not known. Known here are format, version, title",
+    "\"client\"|\"weather\"|/weather|\"weather\" is not known. Known here are format, version, title",
     "\"body\"|\"glaze/y\"|/tiles/0/glaze~1y|\"glaze/y\" is not known",
     "\"mounting\"|\"hung\"|/panels/0/hung|\"hung\" is not known",
     "\"exposure\"|\"weather\"|/site/weather|\"weather\" is not known. Known here are exposure, temperatureSwing;",

@@ -8,6 +8,11 @@ final class CoursePositionKeys implements KeyScheme {
     return panel + '-' + padded(course, courses) + '-' + padded(position, positions) + letters(part);
   }
 
+  @Override
+  public String borderKey(String panel, int row, int number, int numbers, int part) {
+    return panel + "-R" + row + '-' + padded(number, numbers) + letters(part);
+  }
+
   private static String padded(int number, int largest) {
     int width = Math.max(2, Integer.toString(largest).length());
     return "0".repeat(Math.max(0, width - Integer.toString(number).length())) + number;

@@ -16,7 +16,22 @@ public interface KeyScheme {
    */
   String key(String panel, int course, int courses, int position, int positions, int part);
 
-  /** {@code A-03-12}, and {@code A-03-12b} for the second piece of a cell; numbers padded to equal width in a panel. */
+  /**
+   * The key of a piece of a border.
+   *
+   * @param panel id of the panel
+   * @param row row of the border, from 1 at the outer edge
+   * @param number number of the tile in the row, from 1, clockwise from the lower left corner
+   * @param numbers largest number in the row
+   * @param part as for other pieces
+   * @return a key that no other piece of the panel has
+   */
+  String borderKey(String panel, int row, int number, int numbers, int part);
+
+  /**
+   * {@code A-03-12}, and {@code A-03-12b} for the second piece of a cell; numbers padded to equal width in a panel. Borders have
+   * {@code A-R1-07} for the seventh tile of the outermost row.
+   */
   static KeyScheme coursePosition() {
     return new CoursePositionKeys();
   }

@@ -33,7 +33,12 @@ public final class MuralReader {
    *     twice or a path cannot be read
    */
   public static MuralSpec mural(Mural mural) throws InputException {
-    PanelReader reader = new PanelReader(units(mural));
+    return mural(mural, WorkReader.NONE);
+  }
+
+  /** The whole mural with what is worked on its panels; see {@link #mural(Mural)}. */
+  public static MuralSpec mural(Mural mural, WorkReader works) throws InputException {
+    PanelReader reader = new PanelReader(units(mural), works);
     checkIds(mural, reader);
     for (TileKind tile : mural.getTileKinds()) {
       reader.tile(tile);
@@ -68,7 +73,12 @@ public final class MuralReader {
    * other is taken from there.
    */
   public static PanelSpec panel(Panel copy, Panel panel) throws InputException {
-    return new LinkedPanelReader(new PanelReader(units(panel)), PanelLinks.of(copy, panel)).read(copy);
+    return panel(copy, panel, WorkReader.NONE);
+  }
+
+  /** As {@link #panel(Panel, Panel)}, with what is worked on the panel. */
+  public static PanelSpec panel(Panel copy, Panel panel, WorkReader works) throws InputException {
+    return new LinkedPanelReader(new PanelReader(units(panel), works), PanelLinks.of(copy, panel)).read(copy);
   }
 
   /**

@@ -26,8 +26,9 @@ import muralbench.setout.geometry.Vec;
  * Takes from the model what a panel has of its own.
  *
  * @param units units for the messages
+ * @param works takes what is worked on panels
  */
-record PanelReader(LengthUnit units) {
+record PanelReader(LengthUnit units, WorkReader works) {
   /**
    * What a panel has of its own, with an origin that was made out before.
    *
@@ -43,11 +44,11 @@ record PanelReader(LengthUnit units) {
     TileSpec tile = tile(kind);
     double gap = ranges.notNegative("gap", panel.getEdgeGap());
     MakingReader making = new MakingReader(ranges);
-    return new PanelSpec(panel.getId(), text(panel.getTitle()), panel.getSurface().getLiteral(),
+    return works.with(panel, new PanelSpec(panel.getId(), text(panel.getTitle()), panel.getSurface().getLiteral(),
         panel.getMounting().getLiteral(), tile, joint(ranges, panel, tile), gap,
         new OutlineReader(ranges).contour(panel.getOutline()), openings(panel), bond(ranges, panel.getBond()), origin,
         new SurveyReader(ranges).survey(panel.getOutline()), new MovementReader(ranges).movement(panel),
-        making.making(panel), making.board(panel.getBoard()));
+        making.making(panel), making.board(panel.getBoard())));
   }
 
   void checkPanelId(Panel panel) throws InputException {

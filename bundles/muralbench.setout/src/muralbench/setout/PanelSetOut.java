@@ -55,7 +55,13 @@ public record PanelSetOut(PanelSpec spec, Vec origin, double area, List<Contour>
 
   /** Whether the pieces stand in rings about the origin, as wedges. */
   public boolean concentric() {
-    return pieces.stream().anyMatch(piece -> !piece.cell().face().straight());
+    return pieces.stream().anyMatch(piece -> !piece.inBorder() && !piece.cell().face().straight());
+  }
+
+  /** The pieces of the field, without those of a border. */
+  public List<Piece> field() {
+    return spec.band().isEmpty() && pieces.stream().noneMatch(Piece::inBorder) ? pieces
+        : pieces.stream().filter(piece -> !piece.inBorder()).toList();
   }
 
   /** The number of courses. */

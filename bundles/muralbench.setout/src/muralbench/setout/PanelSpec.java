@@ -26,10 +26,12 @@ import muralbench.setout.survey.AdjustedWall;
  * @param movement the movement joints it is to have
  * @param making how its pieces are made from tiles
  * @param board the board it is set on if it is removable
+ * @param band a border along its edge, already laid; the field lies inside it
  */
 public record PanelSpec(String id, String title, String surface, String mounting, TileSpec tile, double joint,
     double edgeGap, Contour outline, List<OpeningSpec> openings, BondSpec bond, OriginSpec origin,
-    Optional<AdjustedWall> survey, MovementSpec movement, MakingSpec making, BoardSpec board) {
+    Optional<AdjustedWall> survey, MovementSpec movement, MakingSpec making, BoardSpec board,
+    Optional<BandSpec> band) {
   public PanelSpec {
     openings = List.copyOf(openings);
   }
@@ -48,6 +50,14 @@ public record PanelSpec(String id, String title, String surface, String mounting
         new MovementSpec.None());
   }
 
+  /** A panel without a border. */
+  public PanelSpec(String id, String title, String surface, String mounting, TileSpec tile, double joint,
+      double edgeGap, Contour outline, List<OpeningSpec> openings, BondSpec bond, OriginSpec origin,
+      Optional<AdjustedWall> survey, MovementSpec movement, MakingSpec making, BoardSpec board) {
+    this(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, survey, movement, making,
+        board, Optional.empty());
+  }
+
   /** A panel that is painted before cutting, on a usual board if it is removable. */
   public PanelSpec(String id, String title, String surface, String mounting, TileSpec tile, double joint,
       double edgeGap, Contour outline, List<OpeningSpec> openings, BondSpec bond, OriginSpec origin,
@@ -59,36 +69,47 @@ public record PanelSpec(String id, String title, String surface, String mounting
   /** This panel with other openings. */
   public PanelSpec withOpenings(List<OpeningSpec> other) {
     return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, other, bond, origin, survey,
-        movement, making, board);
+        movement, making, board, band);
   }
 
   /** This panel with another origin. */
   public PanelSpec withOrigin(OriginSpec other) {
     return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, other, survey,
-        movement, making, board);
+        movement, making, board, band);
   }
 
   /** This panel in another bond. */
   public PanelSpec withBond(BondSpec other) {
     return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, other, origin, survey,
-        movement, making, board);
+        movement, making, board, band);
   }
 
   /** This panel with other movement joints. */
   public PanelSpec withMovement(MovementSpec other) {
     return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, survey,
-        other, making, board);
+        other, making, board, band);
   }
 
   /** This panel with its pieces made another way. */
   public PanelSpec withMaking(MakingSpec other) {
     return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, survey,
-        movement, other, board);
+        movement, other, board, band);
   }
 
   /** This panel on another board. */
   public PanelSpec withBoard(BoardSpec other) {
     return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, survey,
-        movement, making, other);
+        movement, making, other, band);
+  }
+
+  /** This panel with a border. */
+  public PanelSpec withBand(BandSpec other) {
+    return new PanelSpec(id, title, surface, mounting, tile, joint, edgeGap, outline, openings, bond, origin, survey,
+        movement, making, board, Optional.of(other));
+  }
+
+  /** The outline of the field: that of the panel, or what its border leaves of it. */
+  public Contour fieldOutline() {
+    return band.map(BandSpec::field).orElse(outline);
   }
 }

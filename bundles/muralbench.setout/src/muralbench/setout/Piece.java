@@ -11,8 +11,8 @@ import muralbench.setout.geometry.Motion;
  * One piece of tile in its place on the wall.
  *
  * @param key its key, unique in the mural, such as {@code A-03-12}
- * @param course course, counted from 1 at the bottom of the panel
- * @param position position in the course, counted from 1 at the left
+ * @param course course, counted from 1 at the bottom of the panel; 0 in a border
+ * @param position position in the course, counted from 1 at the left; in a border the number in its row
  * @param kind how it was made from its tile
  * @param tile id of the tile kind; followed by a blank and the part where the bond lays something else, as in {@code T6 dot}
  * @param area of the face that is left, mm², exact also for curved edges
@@ -21,11 +21,23 @@ import muralbench.setout.geometry.Motion;
  * @param cell the cell of the bond it comes from, in the bond's own coordinates
  * @param placed the movement that takes the bond's coordinates to the wall plane; its inverse shows the piece as it
  *     lies on its tile
+ * @param row row of the border it belongs to, from 1 at the outer edge; 0 in the field
  */
 public record Piece(String key, int course, int position, PieceKind kind, String tile, double area, Contour outline,
-    List<Contour> holes, Cell cell, Motion placed) {
+    List<Contour> holes, Cell cell, Motion placed, int row) {
   public Piece {
     holes = List.copyOf(holes);
+  }
+
+  /** A piece of the field. */
+  public Piece(String key, int course, int position, PieceKind kind, String tile, double area, Contour outline,
+      List<Contour> holes, Cell cell, Motion placed) {
+    this(key, course, position, kind, tile, area, outline, holes, cell, placed, 0);
+  }
+
+  /** Whether it belongs to a border and not to the field. */
+  public boolean inBorder() {
+    return row > 0;
   }
 
   /** The smallest upright rectangle around the piece on the wall. */

@@ -40,12 +40,14 @@ public final class BriefMural {
   private final Lengths lengths;
   private final Outlines outlines;
   private final Studio studio;
+  private final Patterns patterns;
 
   private BriefMural(LengthUnit unit, BriefFolder folder) {
     this.unit = unit;
     this.lengths = new Lengths(unit);
     this.outlines = new Outlines(lengths, folder);
     this.studio = new Studio(lengths);
+    this.patterns = new Patterns(lengths);
   }
 
   /**
@@ -70,6 +72,9 @@ public final class BriefMural {
     mural.setSite(site);
     for (Field tile : root.at("tiles").items()) {
       mural.getTileKinds().add(tile(tile));
+    }
+    if (root.at("colours").isGiven() || root.at("motifs").isGiven()) {
+      mural.getBooks().add(patterns.book(root));
     }
     for (Field panel : root.at("panels").items()) {
       mural.getPanels().add(panel(panel));
@@ -141,6 +146,9 @@ public final class BriefMural {
     }
     panel.setBond(bond(field.at("bond")));
     panel.setOrigin(origin(field.at("origin"), panel));
+    for (Field border : field.at("borders").items()) {
+      panel.getWorks().add(patterns.border(border, mural.getTileKinds()));
+    }
     Field movement = field.at("movementJoints");
     panel.setMovementByRule(movement.node().isTextual());
     for (Field joint : movement.items()) {

@@ -39,6 +39,18 @@ record Field(JsonNode node, String pointer) {
     return items;
   }
 
+  /** The fields of an object. */
+  List<Field> named() {
+    List<Field> named = new ArrayList<>();
+    node.fieldNames().forEachRemaining(name -> named.add(at(name)));
+    return named;
+  }
+
+  /** The name of this field in its object. */
+  String name() {
+    return pointer.substring(pointer.lastIndexOf('/') + 1).replace("~1", "/").replace("~0", "~");
+  }
+
   Map<String, String> texts() {
     Map<String, String> texts = new LinkedHashMap<>();
     node.properties().forEach(field -> texts.put(field.getKey(), field.getValue().textValue()));

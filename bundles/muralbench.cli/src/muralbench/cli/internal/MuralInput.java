@@ -17,7 +17,7 @@ import muralbench.base.Progress;
 import muralbench.brief.BriefReader;
 import muralbench.model.Mural;
 import muralbench.model.file.MuralFile;
-import muralbench.setout.MuralReader;
+import muralbench.pattern.work.PatternReader;
 import muralbench.setout.MuralSetOut;
 import muralbench.setout.SetOut;
 import muralbench.setout.bond.BondRegistry;
@@ -53,7 +53,7 @@ final class MuralInput {
   /** Sets out a mural that was read from this file. */
   MuralSetOut setOut(Mural mural, BondRegistry bonds, Progress progress) throws InputException {
     try {
-      return SetOut.mural(MuralReader.mural(mural), bonds, progress);
+      return SetOut.mural(PatternReader.mural(mural), bonds, progress);
     } catch (InputException problem) {
       throw inThisFile(problem);
     }

@@ -81,7 +81,7 @@ class BriefPageTest {
     CommandBed bed = new CommandBed(folder);
     List<String> briefs = Pattern.compile("```json\n(.*?)```", Pattern.DOTALL).matcher(Files.readString(PAGE)).results()
         .map(found -> found.group(1)).toList();
-    assertEquals(2, briefs.size());
+    assertEquals(3, briefs.size());
     for (String brief : briefs) {
       Result result = bed.run("new", bed.file("page.json", brief), "--out", bed.path("page.mural"));
       assertEquals(new Result(ExitCode.DONE, "", ""), result);

@@ -14,6 +14,7 @@ import muralbench.base.length.LengthUnit;
 import muralbench.model.DisplayUnits;
 import muralbench.model.Mural;
 import muralbench.model.Panel;
+import muralbench.pattern.work.PatternReader;
 import muralbench.setout.MuralReader;
 import muralbench.setout.MuralSetOut;
 import muralbench.setout.MuralSpec;
@@ -82,7 +83,7 @@ public final class LiveSetOut {
   private PanelTask read(Panel panel) {
     LengthUnit units = mural.getUnits() == DisplayUnits.MILLIMETRES ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
     try {
-      return PanelTask.of(MuralReader.panel(panel), units);
+      return PanelTask.of(PatternReader.panel(panel), units);
     } catch (InputException e) {
       return PanelTask.failed(e);
     } catch (RuntimeException e) {
@@ -170,7 +171,7 @@ public final class LiveSetOut {
 
   private Optional<InputException> muralProblem() {
     try {
-      MuralReader.mural(mural);
+      PatternReader.mural(mural);
       return Optional.empty();
     } catch (InputException e) {
       return Optional.of(e);

@@ -56,7 +56,8 @@ final class RandomMural {
     EObject object = EcoreUtil.create(type);
     for (EAttribute attribute : type.getEAllAttributes()) {
       if (attribute.isRequired() || random.nextInt(4) > 0) {
-        object.eSet(attribute, value(attribute));
+        Object value = value(attribute);
+        object.eSet(attribute, attribute.isMany() ? List.of(value) : value);
       }
     }
     type.getEAllContainments().forEach(reference -> fill(object, reference));

@@ -53,6 +53,10 @@ final class Proposals {
     List<Proposal> all = new ArrayList<>();
     List<Vec> starts = PanelEngine.starts(panel, bonds, units, STARTS, progress);
     all.addAll(proposals.starts(starts));
+    if (panel.band().isPresent()) {
+      // Another joint, margin or size would ask for another border.
+      return all;
+    }
     all.addAll(proposals.joints());
     all.addAll(proposals.margins());
     all.addAll(proposals.sizes());
@@ -197,6 +201,9 @@ final class Proposals {
   }
 
   private PanelSpec with(double joint, double edgeGap, Contour outline, OriginSpec origin) {
+    if (panel.band().isPresent()) {
+      return panel.withOrigin(origin);
+    }
     return new PanelSpec(panel.id(), panel.title(), panel.surface(), panel.mounting(), panel.tile(), joint, edgeGap,
         outline, panel.openings(), panel.bond(), origin, panel.survey(), panel.movement(), panel.making(), panel.board());
   }

@@ -31,6 +31,7 @@ public final class MovedOpening {
   private final PanelSpec panel;
   private final int index;
   private final LengthUnit units;
+  private final BondRegistry bonds;
   private final Motion turned;
   private final Vec origin;
   private final TiledRegion region;
@@ -43,6 +44,7 @@ public final class MovedOpening {
     this.origin = origin;
     this.index = index;
     units = layings.units();
+    bonds = layings.bonds();
     turned = Motion.turn(panel.bond().rotation(), Vec.ZERO);
     List<OpeningSpec> others = new ArrayList<>(panel.openings());
     others.remove(index);
@@ -127,6 +129,9 @@ public final class MovedOpening {
    */
   public PanelSetOut moved(Contour outline) throws InputException {
     PanelSpec asked = asked(outline);
+    if (asked.band().isPresent()) {
+      return new PanelEngine(asked, units).setOut(new Layings(bonds, units, Progress.NONE));
+    }
     Optional<OpenedRegion> opened = region.opened(asked, index);
     if (opened.isPresent()) {
       List<Piece> pieces = pieces(opened.get());

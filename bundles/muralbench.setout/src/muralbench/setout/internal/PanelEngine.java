@@ -60,6 +60,7 @@ public final class PanelEngine {
       return new RepeatedPanel(panel, layings.of(repeated.panel()), repeated.to(), pattern).laid();
     }
     checkSizes(pattern);
+    checkBand();
     Regions regions = Regions.of(panel, units);
     TiledRegion region = regions.all();
     if (panel.origin() instanceof OriginSpec.Shared shared) {
@@ -135,7 +136,16 @@ public final class PanelEngine {
       throw new InputException(panel.id(), texts.text("panel.empty"), texts.text("panel.empty.remedy"));
     }
     List<Piece> pieces = new PieceNaming(panel, placed, pattern.concentric()).named(cut);
-    return new PanelSetOut(panel, origin, region.area(), region.edges(), pieces, joints);
+    return panel.band().isEmpty() ? new PanelSetOut(panel, origin, region.area(), region.edges(), pieces, joints)
+        : withBand(pieces, origin);
+  }
+
+  /** The pieces of a field with those of the border around it, which come last. */
+  private PanelSetOut withBand(List<Piece> field, Vec origin) throws InputException {
+    TiledRegion whole = TiledRegion.of(panel, units);
+    List<Piece> pieces = new ArrayList<>(field);
+    pieces.addAll(new BandLaying(panel, panel.band().orElseThrow(), whole).pieces());
+    return new PanelSetOut(panel, origin, whole.area(), whole.edges(), pieces);
   }
 
   /**
@@ -180,9 +190,17 @@ public final class PanelEngine {
     }
   }
 
+  private void checkBand() throws InputException {
+    boolean shared = panel.origin() instanceof OriginSpec.Shared;
+    if (panel.band().isPresent() && (shared || !(panel.movement() instanceof MovementSpec.None))) {
+      String key = shared ? "band.shared" : "band.movement";
+      throw new InputException(panel.id(), texts.text(key), texts.text(key + ".remedy"));
+    }
+  }
+
   /** Refuses tiles larger than the panel, and more cells than can be laid. */
   void checkSizes(Pattern pattern) throws InputException {
-    Box box = panel.outline().box();
+    Box box = panel.fieldOutline().box();
     double width = panel.tile().width();
     double height = panel.tile().height();
     if (width > box.width() + TOUCH || height > box.height() + TOUCH) {

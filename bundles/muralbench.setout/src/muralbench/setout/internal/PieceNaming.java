@@ -10,7 +10,9 @@ import muralbench.setout.KeyScheme;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.Piece;
 import muralbench.setout.geometry.Box;
+import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Motion;
+import muralbench.setout.geometry.Vec;
 
 /**
  * Numbers courses from the bottom and positions from the left, as they stand on the wall whichever way the bond is turned,
@@ -19,6 +21,8 @@ import muralbench.setout.geometry.Motion;
 final class PieceNaming {
   /** Directions this close to level or plumb are taken as level or plumb. */
   private static final double LEVEL = 1e-9;
+  /** A blank may be this much larger than the tile, which is rounding, mm. */
+  private static final double SLACK = 1e-6;
 
   private final PanelSpec panel;
   private final Motion placed;
@@ -73,10 +77,23 @@ final class PieceNaming {
     return courses.values();
   }
 
-  /** The tile kind of the panel, or that and what else lies here, such as {@code T6 dot}. */
+  /**
+   * The tile kind of the panel, or that and what else lies here, such as {@code T6 dot}. What can be cut to shape from the
+   * tile, as wedges are, is of its kind.
+   */
   private String tile(CutCell cell) {
     String part = cell.cell().part();
-    return part.isEmpty() ? panel.tile().id() : panel.tile().id() + ' ' + part;
+    return part.isEmpty() || fromTile(cell.cell().face()) ? panel.tile().id() : panel.tile().id() + ' ' + part;
+  }
+
+  /** Whether a face with curved sides can be cut from the tile with one of its sides along a side of the tile. */
+  private boolean fromTile(Contour face) {
+    return !face.straight() && face.segments().stream().map(side -> side.end().minus(side.start())).anyMatch(chord -> {
+      Box blank = face.moved(Motion.turn(-Math.toDegrees(Math.atan2(chord.y(), chord.x())), Vec.ZERO)).box();
+      double width = panel.tile().width() + SLACK;
+      double height = panel.tile().height() + SLACK;
+      return blank.width() <= width && blank.height() <= height || blank.width() <= height && blank.height() <= width;
+    });
   }
 
   private static boolean upOrRight(double x, double y) {

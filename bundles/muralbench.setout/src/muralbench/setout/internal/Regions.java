@@ -12,8 +12,8 @@ import muralbench.setout.geometry.Segment;
 import muralbench.setout.geometry.Vec;
 
 /**
- * What is tiled, and the same as if there were no small openings, which must not upset a start. An opening is small if no
- * edge of it is as long as the tile, along the courses or across.
+ * What is tiled of a panel inside its border, and the same as if there were no small openings, which must not upset a
+ * start. An opening is small if no edge of it is as long as the tile, along the courses or across.
  *
  * @param all what is tiled
  * @param bare the same without small openings; {@code all} itself if there are none or the start is given
@@ -27,19 +27,25 @@ record Regions(TiledRegion all, TiledRegion bare) {
    * @throws InputException as {@link TiledRegion#of}
    */
   static Regions of(PanelSpec panel, LengthUnit units) throws InputException {
-    TiledRegion all = TiledRegion.of(panel, units);
+    TiledRegion all = field(panel, units);
     return panel.origin() instanceof OriginSpec.At ? new Regions(all, all) : searched(panel, all, units);
   }
 
   /** The regions of a panel whose start is looked for, whatever start it has. */
   static Regions searched(PanelSpec panel, LengthUnit units) throws InputException {
-    return searched(panel, TiledRegion.of(panel, units), units);
+    return searched(panel, field(panel, units), units);
+  }
+
+  /** What is tiled of a panel without its border. */
+  private static TiledRegion field(PanelSpec panel, LengthUnit units) throws InputException {
+    TiledRegion whole = TiledRegion.of(panel, units);
+    return panel.band().isEmpty() ? whole : whole.within(panel.fieldOutline());
   }
 
   private static Regions searched(PanelSpec panel, TiledRegion all, LengthUnit units) throws InputException {
     List<OpeningSpec> large = panel.openings().stream().filter(opening -> !small(opening, panel)).toList();
     return new Regions(all, large.size() == panel.openings().size() ? all
-        : TiledRegion.of(panel.withOpenings(large), units));
+        : field(panel.withOpenings(large), units));
   }
 
   /** The regions of several panels as those of one. */

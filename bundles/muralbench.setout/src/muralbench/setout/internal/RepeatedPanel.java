@@ -43,7 +43,7 @@ final class RepeatedPanel {
     this.to = to;
     concentric = pattern.concentric();
     aside = Motion.shift(new Vec(to.mirrored() && !concentric ? firstFace(pattern) : 0, 0));
-    for (Piece piece : other.pieces()) {
+    for (Piece piece : other.field()) {
       last.merge(piece.cell().course(), piece.cell().position(), Math::max);
     }
   }
@@ -61,8 +61,9 @@ final class RepeatedPanel {
   }
 
   PanelSetOut laid() {
-    Motion placed = aside.inverse().then(to.of(other.pieces().get(0).placed()));
-    List<Piece> pieces = new PieceNaming(panel, placed, concentric).named(cells());
+    Motion placed = aside.inverse().then(to.of(other.field().get(0).placed()));
+    List<Piece> pieces = new ArrayList<>(new PieceNaming(panel, placed, concentric).named(cells()));
+    pieces.addAll(new RepeatedBand(panel, other, to).pieces());
     return new PanelSetOut(panel, placed.of(Vec.ZERO), other.area(), other.tiled().stream().map(to::of).toList(), pieces,
         other.movement().stream().map(joint -> joint.moved(to)).sorted(MovementJoint.ORDER).toList());
   }
@@ -71,7 +72,7 @@ final class RepeatedPanel {
   private List<CutCell> cells() {
     List<CutCell> cells = new ArrayList<>();
     Cell before = null;
-    for (Piece piece : other.pieces()) {
+    for (Piece piece : other.field()) {
       CutCell.Part part = new CutCell.Part(piece.kind(), piece.area(), to.of(piece.outline()),
           piece.holes().stream().map(to::of).toList());
       if (piece.cell() == before) {

@@ -173,6 +173,22 @@ final class TiledRegion implements CutRegion {
         new Bounds(parts.stream().flatMap(part -> part.bounds.all().stream()).toList(), List.of(), List.of()));
   }
 
+  /**
+   * The part of this region inside an outline.
+   *
+   * @throws InputException if there is nothing
+   */
+  TiledRegion within(Contour outline) throws InputException {
+    Geometry part = overlay(geometry, Rings.polygon(outline, SetOut.CHORD_ERROR), OverlayNG.INTERSECTION);
+    CurveRestorer known = curves.and(outline);
+    List<Contour> inside = sorted(edges(part, known));
+    if (inside.isEmpty()) {
+      Messages texts = Messages.of(TiledRegion.class);
+      throw new InputException(panel.id(), texts.text("field.empty"), texts.text("field.empty.remedy"));
+    }
+    return new TiledRegion(panel, box, part, known, inside, new Bounds(inside, List.of(), List.of()));
+  }
+
   private static Geometry union(List<Contour> edges, boolean outer) {
     List<Polygon> shapes = edges.stream().filter(edge -> edge.signedArea() > 0 == outer)
         .map(edge -> Rings.polygon(edge.counterClockwise(), SetOut.CHORD_ERROR)).toList();

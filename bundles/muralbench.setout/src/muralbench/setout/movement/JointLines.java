@@ -31,7 +31,7 @@ public final class JointLines {
   /** The joints along an axis, in growing order. */
   public static List<JointLine> of(PanelSetOut panel, MovementAxis axis) {
     List<Reach> faces = new ArrayList<>(panel.pieces().size());
-    for (Piece piece : panel.pieces()) {
+    for (Piece piece : panel.field()) {
       Box box = piece.face().box();
       faces.add(axis == MovementAxis.VERTICAL ? new Reach(box.minX(), box.maxX())
           : new Reach(box.minY(), box.maxY()));

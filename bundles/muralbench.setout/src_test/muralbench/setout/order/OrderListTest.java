@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import muralbench.base.Finding;
 import muralbench.base.InputException;
 import muralbench.base.Progress;
 import muralbench.base.length.LengthUnit;
@@ -17,6 +18,7 @@ import muralbench.setout.MuralSpec;
 import muralbench.setout.OriginSpec;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.SetOut;
+import muralbench.setout.SetOutChecks;
 import muralbench.setout.TileSpec;
 import muralbench.setout.bond.BondRegistry;
 import muralbench.setout.geometry.Contour;
@@ -41,6 +43,32 @@ class OrderListTest {
 
   private static OrderLine grid(int across, int up, Allowances allowances) throws InputException {
     return OrderList.of(mural(panel("A", across, up, BondSpec.grid())), allowances).get(0);
+  }
+
+  /** A ring of 80 mm in a face of 160 mm: a disc of 160 - 2 x 80 mm and what a tile of 100 mm yields. */
+  @Test
+  void wedgesAreOrderedAsTheTileTheyAreCutFromAndALargeDiscForItself() throws InputException {
+    BondSpec rings = new BondSpec("rings", 0, 0, Map.of("radius", "160 mm", "rings", "80 mm"));
+    PanelSpec face = new PanelSpec("R", "", "wall", "fixed", new TileSpec("T", 100, 100, 0, 0, -1), 2, 0,
+        Contour.circle(Vec.ZERO, 160), List.of(), rings, new OriginSpec.Balanced());
+    MuralSetOut mural = mural(face);
+    List<OrderLine> lines = OrderList.of(mural, COMMON);
+    assertEquals(List.of("T", "T disc"), lines.stream().map(OrderLine::tile).toList());
+    assertEquals(mural.pieces() - 1, lines.get(0).laid());
+    assertEquals(List.of("ring.disc"), ringFindings(mural));
+  }
+
+  /** Eight wedges of 80 mm in a face of 160 mm span chords of some 120 mm. */
+  @Test
+  void wedgesThatTheTileDoesNotYieldAreFound() throws InputException {
+    BondSpec rings = new BondSpec("rings", 0, 0, Map.of("radius", "160 mm", "rings", "80 mm", "pieces", "8"));
+    PanelSpec face = new PanelSpec("R", "", "wall", "fixed", new TileSpec("T", 100, 100, 0, 0, -1), 2, 0,
+        Contour.circle(Vec.ZERO, 160), List.of(), rings, new OriginSpec.Balanced());
+    assertEquals(List.of("ring.blank", "ring.disc"), ringFindings(mural(face)).stream().sorted().toList());
+  }
+
+  private static List<String> ringFindings(MuralSetOut mural) {
+    return SetOutChecks.findings(mural).stream().map(Finding::code).filter(code -> code.startsWith("ring")).toList();
   }
 
   /** 100 x 1.10 is 110.00000000000001 in binary arithmetic, which would be rounded up to 111. */

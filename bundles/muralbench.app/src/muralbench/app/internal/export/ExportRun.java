@@ -14,7 +14,7 @@ import muralbench.base.file.OutputFolder;
 import muralbench.export.ExportContext;
 import muralbench.export.Exporter;
 import muralbench.model.Mural;
-import muralbench.setout.MuralReader;
+import muralbench.pattern.work.PatternReader;
 import muralbench.setout.MuralSetOut;
 import muralbench.setout.SetOut;
 import muralbench.setout.SetOutChecks;
@@ -68,7 +68,7 @@ public final class ExportRun implements IRunnableWithProgress {
   }
 
   private ExportContext context(IProgressMonitor monitor) throws InputException {
-    MuralSetOut setOut = SetOut.mural(MuralReader.mural(mural), bonds, new MonitorProgress(monitor));
+    MuralSetOut setOut = SetOut.mural(PatternReader.mural(mural), bonds, new MonitorProgress(monitor));
     return new ExportContext(setOut, SetOutChecks.findings(setOut), order.paper(), LocalDate.now());
   }
 }

@@ -6,7 +6,7 @@ import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.editor.OpenMural;
 import muralbench.model.Panel;
-import muralbench.setout.MuralReader;
+import muralbench.pattern.work.PatternReader;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.widgets.Shell;
 
@@ -15,7 +15,7 @@ public final class BondHandler extends PanelHandler {
   @Override
   protected void open(Shell shell, OpenMural mural, Panel panel) {
     try {
-      BondDialog dialog = new BondDialog(shell, MuralReader.panel(panel), mural.bonds(), mural.units());
+      BondDialog dialog = new BondDialog(shell, PatternReader.panel(panel), mural.bonds(), mural.units());
       if (dialog.open() == Window.OK) {
         mural.execute(PanelChange.bond(mural.mural(), panel, dialog.chosen()));
       }

@@ -13,7 +13,7 @@ import muralbench.base.InputException;
 import muralbench.base.Messages;
 import muralbench.editor.OpenMural;
 import muralbench.model.Panel;
-import muralbench.setout.MuralReader;
+import muralbench.pattern.work.PatternReader;
 import muralbench.setout.OriginSpec;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.fit.Alternative;
@@ -32,7 +32,7 @@ public final class FitHandler extends PanelHandler {
   protected void open(Shell shell, OpenMural mural, Panel panel) {
     List<Alternative> choices = new ArrayList<>();
     try {
-      PanelSpec spec = MuralReader.panel(panel);
+      PanelSpec spec = PatternReader.panel(panel);
       if (sharing(spec).isPresent()) {
         MessageDialog.openInformation(shell, TEXTS.text("fit.title"), sharing(spec).get());
         return;

@@ -13,6 +13,7 @@ import muralbench.base.length.LengthUnit;
 import muralbench.editor.OpenMural;
 import muralbench.editor.PanelPreview;
 import muralbench.model.Panel;
+import muralbench.pattern.work.PatternReader;
 import muralbench.setout.MuralReader;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
@@ -62,7 +63,7 @@ public final class MovementDialog extends TitleAreaDialog {
   public MovementDialog(Shell parent, OpenMural mural, Panel panel) throws InputException {
     super(parent);
     this.mural = mural;
-    this.panel = MuralReader.panel(panel);
+    this.panel = PatternReader.panel(panel);
     this.rule = MuralReader.movementRule(panel);
     this.units = mural.units();
     this.choice = MovementChoice.of(panel);

@@ -14,7 +14,7 @@ import muralbench.editor.internal.field.PieceField;
 import muralbench.editor.internal.geometry.Frame;
 import muralbench.model.Opening;
 import muralbench.model.Panel;
-import muralbench.setout.MuralReader;
+import muralbench.pattern.work.PatternReader;
 import muralbench.setout.PanelSetOut;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.SetOut;
@@ -81,7 +81,7 @@ final class DragPreview {
 
   private Optional<PieceField> pieces(Panel copy) {
     try {
-      PanelSpec asked = MuralReader.panel(copy, panel);
+      PanelSpec asked = PatternReader.panel(copy, panel);
       Optional<Opening> opening = PanelTask.instant(asked) ? Optional.empty() : onlyOpening();
       if (opening.isPresent()) {
         return follow(opening.get(), asked);

@@ -29,9 +29,9 @@ record FirstTile(Piece piece, Vec datum) {
   /** As {@link #of(PanelSetOut)}, but only among the pieces that are {@code wanted}, if there is a whole one. */
   static FirstTile of(PanelSetOut panel, Predicate<Piece> wanted) {
     List<Piece> whole =
-        panel.pieces().stream().filter(piece -> piece.kind() == PieceKind.WHOLE).filter(wanted).toList();
+        panel.field().stream().filter(piece -> piece.kind() == PieceKind.WHOLE).filter(wanted).toList();
     if (whole.isEmpty()) {
-      whole = panel.pieces().stream().filter(piece -> piece.kind() == PieceKind.WHOLE).toList();
+      whole = panel.field().stream().filter(piece -> piece.kind() == PieceKind.WHOLE).toList();
     }
     if (panel.spec().origin().given()) {
       for (Piece piece : whole) {
@@ -41,12 +41,12 @@ record FirstTile(Piece piece, Vec datum) {
       }
     }
     if (panel.concentric()) {
-      Piece inmost = panel.pieces().stream()
+      Piece inmost = panel.field().stream()
           .min(Comparator.comparingInt(Piece::course).thenComparingInt(Piece::position)).orElseThrow();
       return new FirstTile(inmost, panel.origin());
     }
     double middle = panel.spec().outline().box().centre().x();
-    Piece first = (whole.isEmpty() ? panel.pieces() : whole).stream()
+    Piece first = (whole.isEmpty() ? panel.field() : whole).stream()
         .min(Comparator.<Piece>comparingInt(Piece::course)
             .thenComparingDouble(piece -> Math.rint(Math.abs(piece.face().box().centre().x() - middle) * 100))
             .thenComparingInt(Piece::position))

@@ -42,7 +42,7 @@ record PanelFacts(PanelSetOut panel, FirstTile first, Box box, List<KeyRoom> key
     KeyRoom.Words widest =
         keys.stream().map(KeyRoom::words).max(Comparator.comparingDouble(KeyRoom.Words::width)).orElseThrow();
     KeyRoom face = KeyRoom.in(typical(panel, first), List.of(), widest);
-    boolean straight = panel.pieces().stream().allMatch(piece -> isLevel(piece.face()));
+    boolean straight = panel.field().stream().allMatch(piece -> isLevel(piece.face()));
     Box box = panel.spec().outline().box();
     for (OpeningSpec opening : panel.spec().openings()) {
       box = box.and(opening.outline().box());
@@ -80,7 +80,7 @@ record PanelFacts(PanelSetOut panel, FirstTile first, Box box, List<KeyRoom> key
 
   private static List<Double> courses(PanelSetOut panel) {
     TreeSet<Double> joints = new TreeSet<>();
-    for (Piece piece : panel.pieces()) {
+    for (Piece piece : panel.field()) {
       joints.add(hundredths(piece.face().box().minY() - panel.spec().joint() / 2));
     }
     return List.copyOf(joints);
@@ -89,7 +89,7 @@ record PanelFacts(PanelSetOut panel, FirstTile first, Box box, List<KeyRoom> key
   /** Joints that are met in every course that reaches past them; if there are none, the joints of one course. */
   private static List<Double> columns(PanelSetOut panel, Box box, int course) {
     Map<Integer, Set<Double>> byCourse = new HashMap<>();
-    for (Piece piece : panel.pieces()) {
+    for (Piece piece : panel.field()) {
       Set<Double> joints = byCourse.computeIfAbsent(piece.course(), number -> new HashSet<>());
       joints.add(hundredths(piece.face().box().minX() - panel.spec().joint() / 2));
       joints.add(hundredths(piece.face().box().maxX() + panel.spec().joint() / 2));

@@ -59,7 +59,7 @@ record RunningDimensions(double datum, List<Double> places) {
       return new RunningDimensions(facts.zero().x(), places);
     }
     int course = facts.first().piece().course();
-    facts.panel().pieces().stream().filter(piece -> piece.course() == course)
+    facts.panel().field().stream().filter(piece -> piece.course() == course)
         .forEach(piece -> places.add(piece.face().box().minX()));
     places.removeIf(place -> place < facts.box().minX() || place > facts.box().maxX());
     return new RunningDimensions(facts.zero().x(), places);
@@ -76,7 +76,7 @@ record RunningDimensions(double datum, List<Double> places) {
   /** Where the outer edges of rings cross a line through their middle, from {@code low} to {@code high}. */
   private static Set<Double> rims(PanelSetOut panel, double middle, double low, double high) {
     Set<Double> places = new TreeSet<>();
-    for (Piece piece : panel.pieces()) {
+    for (Piece piece : panel.field()) {
       double radius = piece.cell().face().points(RIM).stream().mapToDouble(Vec::length).max().orElseThrow();
       places.add(Math.rint((middle - radius) * 1000) / 1000);
       places.add(Math.rint((middle + radius) * 1000) / 1000);
@@ -92,7 +92,7 @@ record RunningDimensions(double datum, List<Double> places) {
   static List<Double> courseLines(PanelFacts facts) {
     TreeSet<Double> lines = new TreeSet<>();
     Map<Integer, Double> lowest = new TreeMap<>();
-    for (Piece piece : facts.panel().pieces()) {
+    for (Piece piece : facts.panel().field()) {
       double low = piece.face().box().minY();
       lowest.merge(piece.course(), low, Math::min);
       lines.add(low);

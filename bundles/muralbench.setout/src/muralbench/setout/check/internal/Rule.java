@@ -16,7 +16,7 @@ public interface Rule {
     return List.of(new NarrowJoint(), new WideJoint(), new NarrowOffsetJoint(), new ClassJoint(), new LargeOffset(),
         new SmallCuts(), new Slivers(), new LargeDisc(), new ThinWebs(), new FrostBody(), new OverlappingPanels(),
         new OverlappingOpenings(), new LevelCourses(), new BelowFloor(), new ElectricalOpening(), new CuttingDust(),
-        new SurveyMisfit(), new UncheckedSurvey(),
+        new LargeBlank(), new SurveyMisfit(), new UncheckedSurvey(),
         new OutOfSquare(), new MovementJoints(), new PerimeterJoints(), new PanelLift(),
         new BareEdges(), new NoHanging(), new ThermalMovement());
   }

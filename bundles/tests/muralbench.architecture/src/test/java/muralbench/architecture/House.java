@@ -30,12 +30,12 @@ final class House {
       Map.entry("model", Set.of("base")),
       Map.entry("brief", Set.of("base", "model")),
       Map.entry("setout", Set.of("base", "model")),
-      Map.entry("pattern", Set.of("base", "setout")),
+      Map.entry("pattern", Set.of("base", "model", "setout")),
       Map.entry("export", Set.of("base", "model", "setout")),
       Map.entry("extensions", Set.of("base", "setout", "export")),
-      Map.entry("cli", Set.of("base", "model", "brief", "setout", "export", "extensions")),
-      Map.entry("editor", Set.of("base", "model", "setout")),
-      Map.entry("app", Set.of("base", "model", "brief", "setout", "export", "extensions", "editor"))));
+      Map.entry("cli", Set.of("base", "model", "brief", "setout", "pattern", "export", "extensions")),
+      Map.entry("editor", Set.of("base", "model", "setout", "pattern")),
+      Map.entry("app", Set.of("base", "model", "brief", "setout", "pattern", "export", "extensions", "editor"))));
 
   private static final String OURS = "muralbench.";
 
