@@ -132,6 +132,8 @@ class BriefReaderTest {
   @Test
   void takesMovementJointsByRuleOrAsTheyAreGiven() throws Exception {
     assertTrue(moving("\"by-rule\"").isMovementByRule());
+    Panel kept = moving("\"by-rule\", \"focalAreas\": [{\"id\": \"heron\", \"rectangle\": [1, 2, 3, 4]}]");
+    assertEquals(76.2, kept.getFocalAreas().get(0).getWidth(), 1e-9);
     Panel panel = moving("[{ \"axis\": \"horizontal\", \"at\": 48, \"width\": \"3/8\" }]");
     assertEquals(JointAxis.HORIZONTAL, panel.getMovementJoints().get(0).getAxis());
     assertEquals(1219.2, panel.getMovementJoints().get(0).getAt());

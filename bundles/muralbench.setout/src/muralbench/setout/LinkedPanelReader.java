@@ -9,6 +9,7 @@ import muralbench.model.Panel;
 import muralbench.model.RepeatedOutline;
 import muralbench.model.SharedLine;
 import muralbench.model.SharedOrigin;
+import muralbench.setout.geometry.Contour;
 import muralbench.setout.geometry.Transfer;
 import muralbench.setout.movement.MovementJoint;
 import muralbench.setout.movement.MovementSpec;
@@ -55,10 +56,13 @@ record LinkedPanelReader(PanelReader reader, PanelLinks links) {
   }
 
   private static MovementSpec moved(MovementSpec movement, Transfer to) {
-    return movement instanceof MovementSpec.Given given
-        ? new MovementSpec.Given(
-            given.joints().stream().map(joint -> joint.moved(to)).sorted(MovementJoint.ORDER).toList())
-        : movement;
+    if (movement instanceof MovementSpec.Given given) {
+      return new MovementSpec.Given(
+          given.joints().stream().map(joint -> joint.moved(to)).sorted(MovementJoint.ORDER).toList());
+    }
+    return movement instanceof MovementSpec.ByRule rule ? new MovementSpec.ByRule(rule.rule(), rule.swing(),
+        rule.keepOut().stream().map(area -> to.of(Contour.rectangle(area.minX(), area.minY(), area.width(),
+            area.height())).box()).toList()) : movement;
   }
 
   /** The panel that a panel takes something from. */

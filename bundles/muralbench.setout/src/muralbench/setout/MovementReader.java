@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import muralbench.base.InputException;
 import muralbench.model.Exposure;
+import muralbench.model.FocalArea;
 import muralbench.model.JointAxis;
 import muralbench.model.Mural;
 import muralbench.model.Panel;
+import muralbench.setout.geometry.Box;
 import muralbench.setout.movement.MovementAxis;
 import muralbench.setout.movement.MovementJoint;
 import muralbench.setout.movement.MovementRule;
@@ -42,7 +44,14 @@ record MovementReader(Ranges ranges) {
   /** The rule for a panel, whether it follows it or not. */
   MovementSpec.ByRule byRule(Panel panel) throws InputException {
     MovementRule rule = MovementRule.of(exposure(panel).getLiteral(), panel.getSurface().getLiteral());
-    return new MovementSpec.ByRule(rule, swing(panel));
+    List<Box> keepOut = new ArrayList<>();
+    for (FocalArea area : panel.getFocalAreas()) {
+      double x = ranges.position("focal.at", area.getX());
+      double y = ranges.position("focal.at", area.getY());
+      keepOut.add(new Box(x, y, x + ranges.positive("focal.width", area.getWidth()),
+          y + ranges.positive("focal.height", area.getHeight())));
+    }
+    return new MovementSpec.ByRule(rule, swing(panel), keepOut);
   }
 
   /** What the mural has to stand; a panel that stands alone is indoors and dry. */

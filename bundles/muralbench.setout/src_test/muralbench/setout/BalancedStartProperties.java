@@ -35,8 +35,8 @@ class BalancedStartProperties {
   /** On square edges the start is exact. */
   private static final double EXACT = 1e-6;
   private static final double SLANTING = 1;
-  /** A tenth of the tile: where a curve ceases to face an edge, at 45 degrees, widths jump and are known to a chord only. */
-  private static final double CURVED = 15;
+  /** Two percent of the tile. */
+  private static final double CURVED = 3;
 
   private record Bonding(BondSpec bond, TileSpec tile, double along, double across) {}
 
@@ -69,12 +69,12 @@ class BalancedStartProperties {
     neverBeaten(stairs(herringbone, new Random(seed)), herringbone, BalancedStartProperties::squareWidth, 0.05);
   }
 
-  @Property(tries = 4, seed = "4711")
+  @Property(tries = 4)
   void gridUnderASlopingCeiling(@ForAll long seed) throws Exception {
     neverBeaten(raked(grid(), new Random(seed)), grid(), BalancedStartProperties::straightWidth, SLANTING);
   }
 
-  @Property(tries = 4, seed = "4711")
+  @Property(tries = 4)
   void gridUnderAnArch(@ForAll long seed) throws Exception {
     neverBeaten(arched(grid(), new Random(seed)), grid(),
         BalancedStartProperties::curvedWidth, CURVED);

@@ -11,6 +11,7 @@ import muralbench.model.DisplayUnits;
 import muralbench.model.Exposure;
 import muralbench.model.BalancedOrigin;
 import muralbench.model.FixedOrigin;
+import muralbench.model.FocalArea;
 import muralbench.model.JointAxis;
 import muralbench.model.Mounting;
 import muralbench.model.MovementJoint;
@@ -149,6 +150,9 @@ public final class BriefMural {
     for (Field border : field.at("borders").items()) {
       panel.getWorks().add(patterns.border(border, mural.getTileKinds()));
     }
+    for (Field area : field.at("focalAreas").items()) {
+      panel.getFocalAreas().add(focalArea(area));
+    }
     Field movement = field.at("movementJoints");
     panel.setMovementByRule(movement.node().isTextual());
     for (Field joint : movement.items()) {
@@ -164,6 +168,17 @@ public final class BriefMural {
       throw BriefProblem.at(field.pointer(), "board.fixed");
     }
     return studio.board(field);
+  }
+
+  private FocalArea focalArea(Field field) throws InputException {
+    FocalArea area = MAKE.createFocalArea();
+    area.setId(field.at("id").text(null));
+    Field rectangle = field.at("rectangle");
+    area.setX(lengths.position(rectangle.at(0)));
+    area.setY(lengths.position(rectangle.at(1)));
+    area.setWidth(lengths.size(rectangle.at(2)));
+    area.setHeight(lengths.size(rectangle.at(3)));
+    return area;
   }
 
   private MovementJoint movementJoint(Field field) throws InputException {

@@ -68,11 +68,13 @@ final class FieldLaying {
   /** What any of the panels asks for holds for all. */
   private MovementSpec movement() throws InputException {
     Set<MovementJoint> given = new LinkedHashSet<>();
-    MovementSpec rule = null;
+    MovementSpec.ByRule rule = null;
+    List<Box> keepOut = new ArrayList<>();
     for (PanelSpec part : shared.panels()) {
       if (part.movement() instanceof MovementSpec.Given joints) {
         given.addAll(joints.joints());
       } else if (part.movement() instanceof MovementSpec.ByRule byRule) {
+        keepOut.addAll(byRule.keepOut());
         rule = byRule;
       }
     }
@@ -81,6 +83,7 @@ final class FieldLaying {
       throw new InputException(panel.id(), texts.text("field.movement", "panels", all),
           texts.text("field.movement.remedy"));
     }
-    return rule != null ? rule : given.isEmpty() ? new MovementSpec.None() : new MovementSpec.Given(List.copyOf(given));
+    return rule != null ? new MovementSpec.ByRule(rule.rule(), rule.swing(), keepOut)
+        : given.isEmpty() ? new MovementSpec.None() : new MovementSpec.Given(List.copyOf(given));
   }
 }

@@ -75,7 +75,7 @@ final class MovementLaying {
     double greatest = most;
     PanelSetOut laid = plain;
     for (int i = 0; i < MOST_PLANS && greatest > 0; i++) {
-      MovementPlan plan = MovementPlan.of(plain, wanted.rule(), greatest, wanted.swing(), List.of());
+      MovementPlan plan = MovementPlan.of(plain, wanted.rule(), greatest, wanted.swing(), wanted.keepOut());
       laid = opened(plan.lines().stream().filter(line -> !line.throughTile())
           .map(line -> new MovementJoint(line.axis(), line.at(), plan.width())).toList());
       List<MovementLine> lines = new ArrayList<>(laid.movement().stream().map(MovementJoint::line).toList());

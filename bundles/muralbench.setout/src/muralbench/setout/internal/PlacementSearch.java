@@ -40,9 +40,8 @@ import muralbench.setout.internal.Starts.Start;
  */
 final class PlacementSearch {
   /**
-   * By how much the narrowest cut can miss the widest possible where edges are askew, mm. Where they are curved it is mostly
-   * two percent of the tile and at worst a tenth: widths jump where a curve ceases to face an edge, and that place is known
-   * to a chord only.
+   * By how much the narrowest cut can miss the widest possible where edges are askew, mm; where they are curved, two
+   * percent of the tile.
    */
   static final double TOLERANCE = 1;
   private static final double EXACT = 1e-6;

@@ -113,6 +113,20 @@ class MovementLayingTest {
     assertOpen(wall);
   }
 
+  /** One joint is needed in 20 ft, at 8 to 12 ft; the middle would be nearest. */
+  @Test
+  void keepsOutOfAFocalAreaWhileAnotherJointWillDo() throws InputException {
+    Box face = new Box(9.2 * FOOT, 0, 11.1 * FOOT, 2 * FOOT);
+    MovementSpec kept = new MovementSpec.ByRule(MovementRule.of("exterior", "wall"), 100, List.of(face));
+    double free = wall(20 * FOOT, 4 * FOOT, BondSpec.grid(), BALANCED, OUTDOORS).movement().get(0).at();
+    assertTrue(free > face.minX() && free < face.maxX(), () -> "without it at " + free / FOOT);
+    PanelSetOut wall = wall(20 * FOOT, 4 * FOOT, BondSpec.grid(), BALANCED, kept);
+    assertEquals(1, wall.movement().size());
+    double at = wall.movement().get(0).at();
+    assertTrue(at < face.minX() || at > face.maxX(), () -> "at " + at / FOOT);
+    assertTrue(at >= 8 * FOOT && at <= 12 * FOOT, () -> "at " + at / FOOT);
+  }
+
   @Test
   void sealsTheWholeHeightBesideTiles() throws InputException {
     PanelSetOut wall = wall(20 * FOOT, 20 * FOOT, BondSpec.grid(), BALANCED, OUTDOORS);
