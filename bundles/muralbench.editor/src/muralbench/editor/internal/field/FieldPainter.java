@@ -143,7 +143,7 @@ public final class FieldPainter {
 
   private void piece(Paper paper, PieceShape shape, double joint, int gap) {
     Graphics graphics = paper.graphics();
-    graphics.setBackgroundColor(style.of(Tint.of(shape.piece().kind())));
+    graphics.setBackgroundColor(style.of(shape.piece().uncut() ? Tint.WHOLE : Tint.of(shape.piece().kind())));
     if (!shape.upright()) {
       paper.fillAndDraw(shape);
       return;
