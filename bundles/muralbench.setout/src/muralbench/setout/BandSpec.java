@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.setout;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import muralbench.setout.geometry.Contour;
 
 /**
@@ -26,8 +28,10 @@ public record BandSpec(Contour field, List<BandTile> tiles) {
    */
   public record BandTile(int row, int number, String tile, Contour whole, Contour face) {}
 
-  /** The largest number of a row. */
-  public int last(int row) {
-    return tiles.stream().filter(tile -> tile.row() == row).mapToInt(BandTile::number).max().orElse(0);
+  /** The largest number of each row. */
+  public Map<Integer, Integer> lastNumbers() {
+    Map<Integer, Integer> last = new HashMap<>();
+    tiles.forEach(tile -> last.merge(tile.row(), tile.number(), Math::max));
+    return last;
   }
 }

@@ -99,13 +99,18 @@ public final class MuralReader {
     return new MovementReader(new Ranges(text(panel.getId()), units(panel))).byRule(panel);
   }
 
-  /** The units of the mural something belongs to; millimetres for what stands alone. */
-  private static LengthUnit units(EObject part) {
+  /** The mural something belongs to; empty for what stands alone. */
+  public static Optional<Mural> owner(EObject part) {
     EObject owner = part;
     while (owner != null && !(owner instanceof Mural)) {
       owner = owner.eContainer();
     }
-    return owner instanceof Mural mural && mural.getUnits() == DisplayUnits.INCHES ? LengthUnit.INCH
+    return Optional.ofNullable((Mural) owner);
+  }
+
+  /** The units of the mural something belongs to; millimetres for what stands alone. */
+  public static LengthUnit units(EObject part) {
+    return owner(part).filter(mural -> mural.getUnits() == DisplayUnits.INCHES).isPresent() ? LengthUnit.INCH
         : LengthUnit.MILLIMETRE;
   }
 

@@ -15,7 +15,7 @@ import muralbench.setout.order.MadeUp;
  * @param area area of the panel less its openings, mm², exact
  * @param tiled the edges of the region that is tiled (the outline and the openings after the edge gap): outer edges
  *     counter-clockwise, holes clockwise
- * @param pieces the pieces, course by course from the bottom, each course from the left
+ * @param pieces the pieces, course by course from the bottom, each course from the left; those of a border come last
  * @param movement the joints that were opened to be movement joints: vertical ones from the left, then horizontal ones
  *     from below
  */
@@ -55,12 +55,13 @@ public record PanelSetOut(PanelSpec spec, Vec origin, double area, List<Contour>
 
   /** Whether the pieces stand in rings about the origin, as wedges. */
   public boolean concentric() {
-    return pieces.stream().anyMatch(piece -> !piece.inBorder() && !piece.cell().face().straight());
+    // A bond lays rings or none, and the field comes first: one piece tells, however many there are.
+    return !pieces.isEmpty() && !pieces.get(0).inBorder() && !pieces.get(0).cell().face().straight();
   }
 
   /** The pieces of the field, without those of a border. */
   public List<Piece> field() {
-    return spec.band().isEmpty() && pieces.stream().noneMatch(Piece::inBorder) ? pieces
+    return pieces.isEmpty() || !pieces.get(pieces.size() - 1).inBorder() ? pieces
         : pieces.stream().filter(piece -> !piece.inBorder()).toList();
   }
 

@@ -64,7 +64,7 @@ final class BandRows {
     for (BorderRow row : band.getRows()) {
       if (row.getSteps().isEmpty()) {
         String plain = Steps.name(row.getGround(), null, 0);
-        painted.add(new RowMotifs(Steps.sequence(List.of(plain)), plain, plain, plain));
+        painted.add(new RowMotifs(Sequence.free(List.of(plain)), plain, plain, plain));
       } else {
         painted.add(new RowMotifs(sequence(row), corner, inner, piece(band.getCentreMotif())));
       }
@@ -88,7 +88,7 @@ final class BandRows {
     }
     Optional<FriezeGroup> group = group(row);
     if (group.isEmpty()) {
-      return Steps.sequence(names);
+      return Sequence.free(names);
     }
     Motif motif = motifs.motif(row.getSteps().get(0).getMotif(), panel.id());
     if (names.size() > 1) {

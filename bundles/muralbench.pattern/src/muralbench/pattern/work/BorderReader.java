@@ -5,13 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import muralbench.base.InputException;
 import muralbench.model.BorderBand;
-import muralbench.model.DisplayUnits;
-import muralbench.model.Mural;
 import muralbench.model.Panel;
-import muralbench.base.length.LengthUnit;
+import muralbench.setout.MuralReader;
 import muralbench.setout.PanelSpec;
 import muralbench.setout.WorkReader;
-import org.eclipse.emf.ecore.EObject;
 
 /** Lays the border of a panel, if it has one. */
 public final class BorderReader implements WorkReader {
@@ -33,15 +30,7 @@ public final class BorderReader implements WorkReader {
     if (bands.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(new BorderLaying(bands.get(0), plain, MotifReader.around(panel), units(panel)).laid());
-  }
-
-  private static LengthUnit units(EObject part) {
-    EObject owner = part;
-    while (owner != null && !(owner instanceof Mural)) {
-      owner = owner.eContainer();
-    }
-    return owner instanceof Mural mural && mural.getUnits() == DisplayUnits.INCHES ? LengthUnit.INCH
-        : LengthUnit.MILLIMETRE;
+    return Optional.of(new BorderLaying(bands.get(0), plain, MotifReader.around(panel),
+        MuralReader.units(panel)).laid());
   }
 }

@@ -5,20 +5,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
-import muralbench.model.ColourChange;
-import muralbench.model.MotifColourway;
 import muralbench.model.MotifDrawing;
 import muralbench.model.MotifLine;
 import muralbench.model.MotifRegion;
 import muralbench.model.Mural;
 import muralbench.model.PatternBook;
-import muralbench.pattern.motif.Colourway;
 import muralbench.pattern.motif.DrawnLine;
 import muralbench.pattern.motif.Motif;
 import muralbench.pattern.motif.Region;
+import muralbench.setout.MuralReader;
 import muralbench.setout.geometry.PathData;
 import muralbench.setout.geometry.PathData.PathDataException;
 import org.eclipse.emf.ecore.EObject;
@@ -40,11 +37,7 @@ public final class MotifReader {
 
   /** The motifs of the mural something belongs to. */
   static MotifReader around(EObject part) {
-    EObject owner = part;
-    while (owner != null && !(owner instanceof Mural)) {
-      owner = owner.eContainer();
-    }
-    return new MotifReader((Mural) owner);
+    return new MotifReader(MuralReader.owner(part).orElse(null));
   }
 
   /**
@@ -65,22 +58,6 @@ public final class MotifReader {
       motifs.put(id, motif);
     }
     return motif;
-  }
-
-  /** A colourway of a motif, by its id; the colours as drawn for an empty one. */
-  public Colourway colourway(String motif, String id) {
-    if (id == null || id.isEmpty()) {
-      return Colourway.AS_DRAWN;
-    }
-    Optional<MotifColourway> found =
-        drawings.get(motif).getColourways().stream().filter(each -> each.getId().equals(id)).findFirst();
-    Map<String, String> changes = new LinkedHashMap<>();
-    found.ifPresent(colourway -> {
-      for (ColourChange change : colourway.getChanges()) {
-        changes.put(change.getFrom(), change.getTo());
-      }
-    });
-    return new Colourway(id, changes);
   }
 
   private static Motif read(MotifDrawing drawing) throws InputException {

@@ -3,7 +3,6 @@ package muralbench.pattern.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import muralbench.pattern.border.Sequence;
 import muralbench.pattern.border.TileTurn;
 import muralbench.pattern.work.LaidBorder.Painted;
 
@@ -14,11 +13,6 @@ final class Steps {
   /** The name of a tile of a motif; {@code colourway} may be null. */
   static String name(String motif, String colourway, int strip) {
     return (motif == null ? "" : motif) + '/' + (colourway == null ? "" : colourway) + '/' + strip;
-  }
-
-  /** The sequence of tiles with these names, as drawn. */
-  static Sequence sequence(List<String> names) {
-    return Sequence.free(names);
   }
 
   /** The names of all tiles of a strip. */

@@ -4,6 +4,7 @@ package muralbench.setout.internal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import muralbench.base.InputException;
 import muralbench.setout.BandSpec;
 import muralbench.setout.BandSpec.BandTile;
@@ -21,6 +22,7 @@ final class BandLaying {
   private final PanelSpec panel;
   private final BandSpec band;
   private final TiledRegion whole;
+  private final Map<Integer, Integer> last;
   private final KeyScheme scheme = KeyScheme.coursePosition();
 
   /** A border; {@code whole} is all that is tiled of the panel, field and border. */
@@ -28,6 +30,7 @@ final class BandLaying {
     this.panel = panel;
     this.band = band;
     this.whole = whole;
+    last = band.lastNumbers();
   }
 
   /** The pieces, in the order of the tiles. */
@@ -56,7 +59,7 @@ final class BandLaying {
     parts.sort(Comparator.comparing(part -> part.outline().box(), Box.FROM_LEFT));
     for (int part = 0; part < parts.size(); part++) {
       CutCell.Part each = parts.get(part);
-      String key = scheme.borderKey(panel.id(), tile.row(), tile.number(), band.last(tile.row()), part);
+      String key = scheme.borderKey(panel.id(), tile.row(), tile.number(), last.get(tile.row()), part);
       pieces.add(new Piece(key, 0, tile.number(), each.kind(), tile.tile(), each.area(), each.outline(), each.holes(),
           cut.cell(), placed, tile.row()));
     }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package muralbench.app.internal.panel;
 
-import java.util.Locale;
 import java.util.Optional;
 import muralbench.base.InputException;
 import muralbench.base.Messages;
@@ -15,8 +14,6 @@ import muralbench.setout.bond.Bond;
 import muralbench.setout.bond.BondRegistry;
 import muralbench.setout.bond.SettingText;
 import muralbench.setout.geometry.Box;
-import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -25,7 +22,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Shell;
 
 /** Chooses the bond of a panel with its settings; the panel is set out beside the user interface as they are typed. */
-public final class BondDialog extends TitleAreaDialog {
+public final class BondDialog extends TrialDialog {
   private static final Messages TEXTS = Messages.of(BondDialog.class);
   private static final int LIST_WIDTH = 260;
   private static final int FIELDS_WIDTH = 370;
@@ -37,17 +34,14 @@ public final class BondDialog extends TitleAreaDialog {
   private final LengthUnit units;
   private BondList list;
   private BondFields fields;
-  private PanelPreview preview;
-  private PanelTrial trial;
   private BondSpec chosen;
 
   /** A dialog for a panel. */
   public BondDialog(Shell parent, PanelSpec panel, BondRegistry bonds, LengthUnit units) {
-    super(parent);
+    super(parent, TEXTS.text("bond.apply"));
     this.panel = panel;
     this.bonds = bonds;
     this.units = units;
-    setShellStyle(getShellStyle() | SWT.RESIZE);
   }
 
   /** The bond that was chosen; null as long as what is typed cannot be laid. */
@@ -68,7 +62,7 @@ public final class BondDialog extends TitleAreaDialog {
     Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
     GridLayoutFactory.fillDefaults().numColumns(3).margins(10, 10).spacing(14, 10).applyTo(area);
     GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
-    trial = new PanelTrial(parent.getDisplay(), bonds, units, this::accept, this::refuse);
+    startTrial(parent, bonds, units);
     list = new BondList(area, bonds, this::select);
     GridDataFactory.fillDefaults().grab(false, true).hint(LIST_WIDTH, HEIGHT).applyTo(list.control());
     Composite middle = new Composite(area, SWT.NONE);
@@ -76,7 +70,7 @@ public final class BondDialog extends TitleAreaDialog {
     GridDataFactory.fillDefaults().grab(false, true).hint(FIELDS_WIDTH, SWT.DEFAULT).applyTo(middle);
     fields = new BondFields(middle, units, this::changed);
     GridDataFactory.fillDefaults().grab(true, false).applyTo(fields.control());
-    preview = new PanelPreview(area);
+    PanelPreview preview = addPreview(area);
     GridDataFactory.fillDefaults().grab(true, true).hint(PICTURE_WIDTH, SWT.DEFAULT).applyTo(preview);
     Bond now = bonds.find(panel.bond().kind()).orElse(bonds.all().get(0));
     list.select(now);
@@ -101,42 +95,20 @@ public final class BondDialog extends TitleAreaDialog {
     chosen = null;
     allow(false);
     try {
-      trial.ask(panel.withBond(fields.spec(panel)));
+      trial().ask(panel.withBond(fields.spec(panel)));
     } catch (InputException e) {
-      trial.drop();
+      trial().drop();
       refuse(e.problem() + ". " + e.remedy());
     }
   }
 
-  private void accept(PanelSetOut made) {
+  @Override
+  void accept(PanelSetOut made) {
     chosen = made.spec().bond();
-    preview.show(Optional.of(made));
+    preview().show(Optional.of(made));
     setErrorMessage(null);
     setMessage(TEXTS.text("bond.message", "pieces", made.pieces().size(), "cuts", made.cut(), "tiles",
         made.tilesToOrder(), "joint", LengthText.fine(panel.joint(), units)));
     allow(true);
-  }
-
-  private void refuse(String problem) {
-    preview.show(Optional.empty());
-    setErrorMessage(problem.substring(0, 1).toUpperCase(Locale.ROOT) + problem.substring(1));
-  }
-
-  private void allow(boolean good) {
-    if (getButton(IDialogConstants.OK_ID) != null) {
-      getButton(IDialogConstants.OK_ID).setEnabled(good);
-    }
-  }
-
-  @Override
-  protected void createButtonsForButtonBar(Composite parent) {
-    createButton(parent, IDialogConstants.OK_ID, TEXTS.text("bond.apply"), true);
-    createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
-  }
-
-  @Override
-  public boolean close() {
-    trial.close();
-    return super.close();
   }
 }

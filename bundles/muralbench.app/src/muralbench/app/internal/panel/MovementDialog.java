@@ -22,9 +22,7 @@ import muralbench.setout.movement.MovementAxis;
 import muralbench.setout.movement.MovementJoint;
 import muralbench.setout.movement.MovementPlan;
 import muralbench.setout.movement.MovementSpec;
-import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.IMessageProvider;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -36,7 +34,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 
 /** Chooses the movement joints of a panel; the panel is set out beside the user interface as they change. */
-public final class MovementDialog extends TitleAreaDialog {
+public final class MovementDialog extends TrialDialog {
   private static final Messages TEXTS = Messages.of(MovementDialog.class);
   private static final int INDENT = 24;
   private static final int WORDS_WIDTH = 360;
@@ -50,8 +48,6 @@ public final class MovementDialog extends TitleAreaDialog {
   private final LengthUnit units;
   private MovementChoice choice;
   private JointTable table;
-  private PanelPreview preview;
-  private PanelTrial trial;
   private PanelSetOut made;
   private boolean takeOver;
 
@@ -61,13 +57,12 @@ public final class MovementDialog extends TitleAreaDialog {
    * @throws InputException if the panel cannot be read
    */
   public MovementDialog(Shell parent, OpenMural mural, Panel panel) throws InputException {
-    super(parent);
+    super(parent, TEXTS.text("movement.apply"));
     this.mural = mural;
     this.panel = PatternReader.panel(panel);
     this.rule = MuralReader.movementRule(panel);
     this.units = mural.units();
     this.choice = MovementChoice.of(panel);
-    setShellStyle(getShellStyle() | SWT.RESIZE);
   }
 
   /** What was chosen. */
@@ -94,7 +89,7 @@ public final class MovementDialog extends TitleAreaDialog {
     Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
     GridLayoutFactory.fillDefaults().numColumns(2).margins(10, 10).spacing(16, 6).applyTo(area);
     GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
-    trial = new PanelTrial(parent.getDisplay(), mural.bonds(), units, this::accept, this::refuse);
+    startTrial(parent, mural.bonds(), units);
     Composite left = new Composite(area, SWT.NONE);
     GridLayoutFactory.fillDefaults().spacing(8, 6).applyTo(left);
     GridDataFactory.fillDefaults().grab(false, true).applyTo(left);
@@ -103,7 +98,7 @@ public final class MovementDialog extends TitleAreaDialog {
     }
     table = new JointTable(left, units, panel.outline().box(), width(), this::edited);
     GridDataFactory.fillDefaults().grab(true, true).indent(INDENT, 0).applyTo(table.control());
-    preview = new PanelPreview(area);
+    PanelPreview preview = addPreview(area);
     GridDataFactory.fillDefaults().grab(true, true).hint(PICTURE_WIDTH, SWT.DEFAULT).applyTo(preview);
     preview.addListener(SWT.MouseDown, event -> preview.wall(event.x, event.y).ifPresent(this::pick));
     return area;
@@ -112,7 +107,7 @@ public final class MovementDialog extends TitleAreaDialog {
   /** A click on a joint in the picture selects it in the table. */
   private void pick(Vec at) {
     made().stream().flatMap(setOut -> setOut.movement().stream())
-        .filter(joint -> distance(joint, at) <= joint.width() / 2 + preview.millimetres(REACH))
+        .filter(joint -> distance(joint, at) <= joint.width() / 2 + preview().millimetres(REACH))
         .min(Comparator.comparingDouble(joint -> distance(joint, at))).ifPresent(table::select);
   }
 
@@ -171,27 +166,28 @@ public final class MovementDialog extends TitleAreaDialog {
     allow(false);
     Optional<String> problem = table.problem();
     if (problem.isPresent()) {
-      trial.drop();
+      trial().drop();
       refuse(problem.get());
     } else if (choice.kind() == Kind.HAND && choice.joints().isEmpty()) {
-      trial.drop();
-      preview.show(Optional.empty());
+      trial().drop();
+      preview().show(Optional.empty());
       setErrorMessage(null);
       setMessage(TEXTS.text("movement.empty"));
     } else {
       setErrorMessage(null);
       setMessage(TEXTS.text("movement.settingOut"));
-      trial.ask(panel.withMovement(choice.spec(rule)));
+      trial().ask(panel.withMovement(choice.spec(rule)));
     }
   }
 
-  private void accept(PanelSetOut setOut) {
+  @Override
+  void accept(PanelSetOut setOut) {
     made = setOut;
     if (takeOver) {
       choose(Kind.HAND);
       return;
     }
-    preview.show(Optional.of(setOut));
+    preview().show(Optional.of(setOut));
     if (choice.kind() != Kind.HAND) {
       table.show(setOut.movement(), false);
     }
@@ -205,28 +201,5 @@ public final class MovementDialog extends TitleAreaDialog {
         LengthText.shownInFeet(rule.rule().greatestSpacing(), units)),
         far ? IMessageProvider.WARNING : IMessageProvider.NONE);
     allow(true);
-  }
-
-  private void refuse(String problem) {
-    preview.show(Optional.empty());
-    setErrorMessage(problem.substring(0, 1).toUpperCase(Locale.ROOT) + problem.substring(1));
-  }
-
-  private void allow(boolean good) {
-    if (getButton(IDialogConstants.OK_ID) != null) {
-      getButton(IDialogConstants.OK_ID).setEnabled(good);
-    }
-  }
-
-  @Override
-  protected void createButtonsForButtonBar(Composite parent) {
-    createButton(parent, IDialogConstants.OK_ID, TEXTS.text("movement.apply"), true);
-    createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
-  }
-
-  @Override
-  public boolean close() {
-    trial.close();
-    return super.close();
   }
 }

@@ -9,20 +9,17 @@ import muralbench.base.Messages;
 import muralbench.base.length.LengthUnit;
 import muralbench.export.ExportContext;
 import muralbench.export.internal.pdf.Canvas;
-import muralbench.export.internal.pdf.CheckLine;
 import muralbench.export.internal.pdf.Lettering;
-import muralbench.export.internal.pdf.Pen;
 import muralbench.export.internal.pdf.PrintDocument;
+import muralbench.export.internal.pdf.SheetFoot;
 import muralbench.export.internal.pdf.SheetFrame;
 import muralbench.export.internal.pdf.SheetSize;
-import muralbench.export.internal.pdf.TextColumn;
 import muralbench.export.internal.pdf.TitleBlock;
 import muralbench.export.internal.pdf.TitleBlock.Field;
 import muralbench.export.internal.pdf.Type;
 import muralbench.setout.MuralSpec;
 import muralbench.setout.cut.CutGroup;
 import muralbench.setout.geometry.Box;
-import muralbench.setout.geometry.Vec;
 
 /**
  * The cutting list on paper. The cards of the shapes fill columns from top to bottom and from left to right; below them
@@ -30,11 +27,7 @@ import muralbench.setout.geometry.Vec;
  */
 final class CutSheets {
   private static final Messages TEXT = Messages.of(CutSheets.class);
-  private static final Type NOTES = Type.plain(1.8);
   private static final Type BODY = Type.plain(3);
-  private static final double TITLE = 18;
-  private static final double FOOT = 19;
-  private static final double INSET = 2;
   private static final double NARROWEST = 80;
 
   /** What draws a card in its place. */
@@ -47,6 +40,7 @@ final class CutSheets {
 
   private final ExportContext context;
   private final SheetSize size;
+  private final SheetFoot foot;
   private final Box body;
   private final int columns;
   private final Lettering lettering;
@@ -60,8 +54,8 @@ final class CutSheets {
     this.context = context;
     this.lettering = lettering;
     size = SheetSize.of(context.paper(), false);
-    Box frame = size.frame();
-    body = new Box(frame.minX(), frame.minY() + TITLE + FOOT, frame.maxX(), frame.maxY());
+    foot = new SheetFoot(size);
+    body = foot.body();
     columns = Math.max(1, (int) (body.width() / NARROWEST));
   }
 
@@ -155,19 +149,9 @@ final class CutSheets {
   }
 
   private void foot(Canvas canvas, int number) throws IOException {
-    Box frame = size.frame();
-    double top = body.minY();
-    canvas.line(new Vec(frame.minX(), top), new Vec(frame.maxX(), top), Pen.THICK);
-    CheckLine.draw(canvas, new Vec(frame.minX() + INSET, top - FOOT + INSET));
     String rounding = context.units() == LengthUnit.INCH ? "rounding.in" : "rounding.mm";
     String measures = TEXT.text(shares ? "measures.shared" : "measures") + ' ' + TEXT.text(rounding);
-    TextColumn.of(List.of(measures), NOTES, CheckLine.LENGTH, lettering)
-        .draw(canvas, new Vec(frame.minX() + INSET, top - INSET));
-    double left = frame.minX() + CheckLine.LENGTH + 3 * INSET;
-    TextColumn.of(List.of(TEXT.text("caution")), NOTES, frame.maxX() - left - INSET, lettering)
-        .draw(canvas, new Vec(left, top - INSET));
-    Box block = new Box(frame.minX(), frame.minY(), frame.maxX(), frame.minY() + TITLE);
-    titleBlock(number).draw(canvas, block);
+    foot.draw(canvas, measures, TEXT.text("caution"), titleBlock(number));
   }
 
   private TitleBlock titleBlock(int number) {

@@ -10,14 +10,13 @@ import muralbench.export.ExportContext;
 import muralbench.export.internal.LabelSpot;
 import muralbench.export.internal.pdf.Canvas;
 import muralbench.export.internal.pdf.Canvas.Align;
-import muralbench.export.internal.pdf.CheckLine;
 import muralbench.export.internal.pdf.Lettering;
 import muralbench.export.internal.pdf.Pen;
 import muralbench.export.internal.pdf.Placing;
 import muralbench.export.internal.pdf.PrintDocument;
+import muralbench.export.internal.pdf.SheetFoot;
 import muralbench.export.internal.pdf.SheetFrame;
 import muralbench.export.internal.pdf.SheetSize;
-import muralbench.export.internal.pdf.TextColumn;
 import muralbench.export.internal.pdf.TextFit;
 import muralbench.export.internal.pdf.TitleBlock;
 import muralbench.export.internal.pdf.TitleBlock.Field;
@@ -33,18 +32,15 @@ import muralbench.setout.geometry.Vec;
 final class TemplateSheets {
   private static final Messages TEXT = Messages.of(TemplateSheets.class);
   private static final Pen TILE = Pen.THIN.dashed(2.0, 1.2);
-  private static final Type NOTES = Type.plain(1.8);
   private static final Type BODY = Type.plain(3);
   private static final Type NAME = Type.bold(2.4);
   private static final Type WORDS = Type.plain(1.9);
   private static final double LARGEST = 5;
-  private static final double TITLE = 18;
-  private static final double FOOT = 19;
-  private static final double INSET = 2;
   private static final double CROSS = 3;
 
   private final ExportContext context;
   private final SheetSize size;
+  private final SheetFoot foot;
   private final Box body;
   private final Lettering lettering;
 
@@ -52,9 +48,8 @@ final class TemplateSheets {
     this.context = context;
     this.lettering = lettering;
     size = SheetSize.of(context.paper(), false);
-    Box frame = size.frame();
-    body = new Box(frame.minX() + INSET, frame.minY() + TITLE + FOOT + INSET, frame.maxX() - INSET,
-        frame.maxY() - INSET);
+    foot = new SheetFoot(size);
+    body = foot.body().grown(-SheetFoot.INSET);
   }
 
   /** Writes the document and leaves the stream open. */
@@ -71,7 +66,7 @@ final class TemplateSheets {
     try (PrintDocument document = new PrintDocument(title, TEXT.text("purpose"), context.date(), lettering)) {
       for (int sheet = 0; sheet < count; sheet++) {
         Canvas canvas = document.sheet(size, Integer.toString(sheet + 1));
-        foot(canvas, sheet, count);
+        foot.draw(canvas, TEXT.text("use"), TEXT.text("caution"), titleBlock(sheet, count));
         for (Part part : parts) {
           if (part.sheet() == sheet) {
             draw(canvas, part);
@@ -149,20 +144,6 @@ final class TemplateSheets {
 
   private String shown(double length) {
     return LengthText.shown(length, context.units());
-  }
-
-  private void foot(Canvas canvas, int number, int count) throws IOException {
-    Box frame = size.frame();
-    double top = frame.minY() + TITLE + FOOT;
-    canvas.line(new Vec(frame.minX(), top), new Vec(frame.maxX(), top), Pen.THICK);
-    CheckLine.draw(canvas, new Vec(frame.minX() + INSET, top - FOOT + INSET));
-    TextColumn.of(List.of(TEXT.text("use")), NOTES, CheckLine.LENGTH, lettering)
-        .draw(canvas, new Vec(frame.minX() + INSET, top - INSET));
-    double left = frame.minX() + CheckLine.LENGTH + 3 * INSET;
-    TextColumn.of(List.of(TEXT.text("caution")), NOTES, frame.maxX() - left - INSET, lettering)
-        .draw(canvas, new Vec(left, top - INSET));
-    Box block = new Box(frame.minX(), frame.minY(), frame.maxX(), frame.minY() + TITLE);
-    titleBlock(number, count).draw(canvas, block);
   }
 
   private TitleBlock titleBlock(int number, int count) {

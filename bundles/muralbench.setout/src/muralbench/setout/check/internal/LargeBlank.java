@@ -20,7 +20,7 @@ final class LargeBlank implements Rule {
       String tile = panel.spec().tile().id();
       Map<String, List<Piece>> large = panel.field().stream()
           .filter(piece -> !piece.cell().face().straight() && !piece.tile().equals(tile))
-          .filter(piece -> !piece.cell().part().equals("disc"))
+          .filter(piece -> !piece.cell().part().equals(LargeDisc.DISC))
           .collect(Collectors.groupingBy(Piece::tile));
       large.values().stream().map(pieces -> pieces.get(0)).sorted((a, b) -> a.key().compareTo(b.key()))
           .forEach(piece -> found.accept(finding(report, panel, piece, large.get(piece.tile()).size())));
