@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -61,6 +62,13 @@ class BalancedStartProperties {
   void runningBondOnStairsWithADoor(@ForAll long seed) throws Exception {
     Bonding half = bond("running", 0.5, 200, 100, 203, 206);
     neverBeaten(stairs(half, new Random(seed)), half, BalancedStartProperties::squareWidth, EXACT);
+  }
+
+  /** Every second course would end 2 mm before the right end: no start to hold the chosen one against. */
+  @Example
+  void runningBondWhereWiderCutsWouldLeaveGaps() throws Exception {
+    Bonding half = bond("running", 0.5, 200, 100, 203, 206);
+    neverBeaten(stairs(half, new Random(6)), half, BalancedStartProperties::squareWidth, EXACT);
   }
 
   @Property(tries = 3)
@@ -123,7 +131,10 @@ class BalancedStartProperties {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** Whether straight courses leave a straight end of the panel without tile. */
+  /**
+   * Whether straight courses leave a straight end of the panel without tile: the whole lower or upper end, or the left or
+   * right end in more than one of four courses.
+   */
   private static boolean hasGap(PanelSetOut setOut) {
     if (!List.of("grid", "running").contains(setOut.spec().bond().kind())) {
       return false;
@@ -131,10 +142,25 @@ class BalancedStartProperties {
     Box tiles = setOut.pieces().stream().map(Piece::box).reduce(Box::and).orElseThrow();
     Box wall = setOut.spec().outline().box();
     return setOut.spec().outline().segments().stream().filter(Segment::straight).map(Segment::box)
-        .anyMatch(edge -> edge.width() < EXACT && (edge.minX() < wall.minX() + EXACT && tiles.minX() > edge.minX() + EXACT
-            || edge.minX() > wall.maxX() - EXACT && tiles.maxX() < edge.minX() - EXACT)
+        .anyMatch(edge -> edge.width() < EXACT && upright(setOut, edge, wall)
             || edge.height() < EXACT && (edge.minY() < wall.minY() + EXACT && tiles.minY() > edge.minY() + EXACT
             || edge.minY() > wall.maxY() - EXACT && tiles.maxY() < edge.minY() - EXACT));
+  }
+
+  /** Whether more than one of four courses stops short of an upright end. */
+  private static boolean upright(PanelSetOut setOut, Box edge, Box wall) {
+    boolean left = edge.minX() < wall.minX() + EXACT;
+    if (!left && edge.minX() < wall.maxX() - EXACT) {
+      return false;
+    }
+    Map<Integer, Double> shortfall = new HashMap<>();
+    for (Piece piece : setOut.pieces()) {
+      Box box = piece.box();
+      if (box.maxY() > edge.minY() + 1 && box.minY() < edge.maxY() - 1) {
+        shortfall.merge(piece.course(), left ? box.minX() - edge.minX() : edge.minX() - box.maxX(), Math::min);
+      }
+    }
+    return 4 * shortfall.values().stream().filter(gap -> gap > EXACT).count() > shortfall.size();
   }
 
   /** The least distance between facing edges of a piece with square corners and no holes. */
